@@ -1,0 +1,90 @@
+/**
+ * What kind of number a symbol stands for. The kind fixes the unit inside (see `kindUnit`) and
+ * lets a shell show it in the reader's own units.
+ */
+export type Kind =
+  | 'length' // m
+  | 'shortLength' // m, shown to a tenth of a millimetre
+  | 'angle' // rad
+  | 'ratio' // 1
+  | 'percent' // 1, shown in %
+  | 'force' // N
+  | 'forcePerWidth' // N/mm
+  | 'modulus' // N/mm per 1 % (k1%)
+  | 'stress' // MPa
+  | 'stiffness' // N (EA)
+  | 'bendingStiffness' // N m2
+  | 'pressure' // Pa
+  | 'temperature' // degC
+  | 'speed' // m/s
+  | 'frequency' // Hz
+  | 'massPerLength' // kg/m
+  | 'massPerArea' // kg/m2
+  | 'time' // s
+  | 'days' // 24 h
+  | 'revolutions' // 1
+  | 'count'; // 1
+
+/** The unit in which a symbol of each kind is computed. */
+export const kindUnit: Readonly<Record<Kind, string>> = {
+  length: 'm',
+  shortLength: 'm',
+  angle: 'rad',
+  ratio: '1',
+  percent: '1',
+  force: 'N',
+  forcePerWidth: 'N/mm',
+  modulus: 'N/mm/%',
+  stress: 'MPa',
+  stiffness: 'N',
+  bendingStiffness: 'N*m2',
+  pressure: 'Pa',
+  temperature: 'degC',
+  speed: 'm/s',
+  frequency: 'Hz',
+  massPerLength: 'kg/m',
+  massPerArea: 'kg/m2',
+  time: 's',
+  days: 'd',
+  revolutions: '1',
+  count: '1',
+};
+
+/** One symbol of a formula. `meaning` is a key that every language has a word for. */
+export interface FormulaSymbol {
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly meaning: string;
+}
+
+/** A published or derived check of a row: these inputs must give this result. */
+export interface FormulaExample {
+  readonly inputs: Readonly<Record<string, number>>;
+  readonly expected: number;
+  readonly tolerance: number;
+  readonly evidence: 'printed' | 'derived' | 'independent';
+  readonly source: string;
+}
+
+/**
+ * One closed form that a person sees: one row computes the value, shows itself with the numbers in
+ * place, fills the handbook page and is tested by its own examples. The expression is text.
+ */
+export interface WorkedFormula {
+  readonly id: string;
+  readonly expression: string;
+  readonly result: FormulaSymbol;
+  readonly symbols: readonly FormulaSymbol[];
+  readonly compute: (inputs: Readonly<Record<string, number>>) => number;
+  /** Where the row holds, in the units of `kindUnit`; a key is a symbol of the row. */
+  readonly range: Readonly<Record<string, readonly [low: number, high: number]>>;
+  readonly source: string;
+  readonly examples: readonly FormulaExample[];
+}
+
+/** A computed number with its reason: which row, from which inputs. Plain data. */
+export interface Worked {
+  readonly formula: string;
+  readonly inputs: Readonly<Record<string, number>>;
+  readonly value: number;
+}

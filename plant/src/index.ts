@@ -1,0 +1,24 @@
+export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
+export { type Belt, beltSchema } from './things/belt.ts';
+export { type FieldKind, type Source, sourceOf, sources } from './things/field.ts';
+export { type Line, lineSchema, type Pulley, pulleyRoles, pulleySchema, takeUpKinds } from './things/line.ts';
+export {
+  type Badge,
+  badgeSchema,
+  badgeShapes,
+  type Position,
+  positionSchema,
+  positionStatuses,
+  type Roll,
+  rollSchema,
+} from './things/position.ts';
+export {
+  type Die,
+  dieSchema,
+  type Press,
+  pressSchema,
+  type Recipe,
+  recipeSchema,
+  type Template,
+  templateSchema,
+} from './things/tooling.ts';

@@ -1,0 +1,70 @@
+import * as z from 'zod';
+
+// zod compiles validators with `Function` unless told not to; the page's content-security policy forbids that.
+z.config({ jitless: true });
+
+/** Quantity kinds a field of the plant may have. A column of a plant file may carry any unit of its kind. */
+export type FieldKind =
+  | 'length'
+  | 'percent'
+  | 'force'
+  | 'modulus'
+  | 'forcePerWidth'
+  | 'massPerArea'
+  | 'massPerLength'
+  | 'speed'
+  | 'temperature'
+  | 'pressure'
+  | 'time'
+  | 'resistance'
+  | 'voltage'
+  | 'current'
+  | 'power'
+  | 'plain';
+
+const quantity = (kind: FieldKind) => (low: number, high: number) => z.number().min(low).max(high).meta({ kind });
+
+export const length_m = quantity('length');
+export const percent = quantity('percent');
+export const force_N = quantity('force');
+export const modulus_N_mm_pct = quantity('modulus');
+export const forcePerWidth_N_mm = quantity('forcePerWidth');
+export const massPerArea_kg_m2 = quantity('massPerArea');
+export const massPerLength_kg_m = quantity('massPerLength');
+export const speed_m_s = quantity('speed');
+export const temperature_degC = quantity('temperature');
+export const pressure_Pa = quantity('pressure');
+export const time_s = quantity('time');
+export const resistance_ohm = quantity('resistance');
+export const voltage_V = quantity('voltage');
+export const current_A = quantity('current');
+export const power_W = quantity('power');
+export const plain = quantity('plain');
+
+/** An identifier a person types: letters, digits, `-`, `_`, `.`; no spaces, 1 to 40 characters. */
+export const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u);
+/** A short text a person reads. */
+export const text = z.string().max(300);
+/** A calendar day, `2026-03-02`. */
+export const day = z.iso.date();
+/** A moment in UTC, `2026-11-25T02:04:00Z`. */
+export const moment = z.iso.datetime();
+
+/** Where a number comes from; shown beside it everywhere. */
+export const sources = ['data sheet', 'measured', 'person', 'example', 'computed'] as const;
+export type Source = (typeof sources)[number];
+
+/** Every thing says where its numbers come from; single fields may differ. */
+export const provenance = {
+  source: z.enum(sources),
+  sources: z.record(z.string(), z.enum(sources)).optional(),
+  note: text.optional(),
+};
+
+/** The source of one field of a thing. */
+export function sourceOf(
+  thing: { readonly source: Source; readonly sources?: Readonly<Record<string, Source>> | undefined },
+  field: string,
+): Source {
+  return thing.sources?.[field] ?? thing.source;
+}
