@@ -1,3 +1,4 @@
+export { formulaOf, formulas } from './formulas.ts';
 export {
   type FormulaExample,
   type FormulaSymbol,
@@ -5,4 +6,6 @@ export {
   kindUnit,
   type Worked,
   type WorkedFormula,
+  work,
+  workedFormula,
 } from './worked-formula.ts';

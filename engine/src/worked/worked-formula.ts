@@ -50,36 +50,42 @@ export const kindUnit: Readonly<Record<Kind, string>> = {
   count: '1',
 };
 
-/** One symbol of a formula. `meaning` is a key that every language has a word for. */
+/** What a symbol of a formula stands for. `meaning` is a key that every language has a word for. */
 export interface FormulaSymbol {
-  readonly symbol: string;
   readonly kind: Kind;
   readonly meaning: string;
 }
 
 /** A published or derived check of a row: these inputs must give this result. */
-export interface FormulaExample {
-  readonly inputs: Readonly<Record<string, number>>;
+export interface FormulaExample<S extends string = string> {
+  readonly inputs: Readonly<Record<S, number>>;
   readonly expected: number;
   readonly tolerance: number;
-  readonly evidence: 'printed' | 'derived' | 'independent';
+  readonly evidence: 'printed' | 'derived' | 'independent' | 'practice';
   readonly source: string;
 }
 
 /**
  * One closed form that a person sees: one row computes the value, shows itself with the numbers in
- * place, fills the handbook page and is tested by its own examples. The expression is text.
+ * place, fills the handbook page and is tested by its own examples. The expression is text, written
+ * with the row's own symbols: `L0 = L / (1 + e)`.
  */
-export interface WorkedFormula {
+export interface WorkedFormula<S extends string = string> {
+  /** Kebab-case, unique in the table. */
   readonly id: string;
   readonly expression: string;
-  readonly result: FormulaSymbol;
-  readonly symbols: readonly FormulaSymbol[];
-  readonly compute: (inputs: Readonly<Record<string, number>>) => number;
-  /** Where the row holds, in the units of `kindUnit`; a key is a symbol of the row. */
-  readonly range: Readonly<Record<string, readonly [low: number, high: number]>>;
+  readonly result: FormulaSymbol & { readonly symbol: string };
+  readonly symbols: Readonly<Record<S, FormulaSymbol>>;
+  compute(inputs: Readonly<Record<S, number>>): number;
+  /** Where the row holds, in the units of `kindUnit`. */
+  readonly range: Readonly<Partial<Record<S, readonly [low: number, high: number]>>>;
   readonly source: string;
-  readonly examples: readonly FormulaExample[];
+  readonly examples: readonly FormulaExample<S>[];
+}
+
+/** Keeps the symbols of a row as its type, so that a wrong symbol does not compile. */
+export function workedFormula<S extends string>(row: WorkedFormula<S>): WorkedFormula<S> {
+  return row;
 }
 
 /** A computed number with its reason: which row, from which inputs. Plain data. */
@@ -87,4 +93,9 @@ export interface Worked {
   readonly formula: string;
   readonly inputs: Readonly<Record<string, number>>;
   readonly value: number;
+}
+
+/** Computes a row and keeps the reason with the value. */
+export function work<S extends string>(row: WorkedFormula<S>, inputs: Readonly<Record<S, number>>): Worked {
+  return { formula: row.id, inputs, value: row.compute(inputs) };
 }

@@ -1,0 +1,1 @@
+export { loopFormulas } from './formulas.ts';

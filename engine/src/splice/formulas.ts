@@ -1,0 +1,4 @@
+import type { WorkedFormula } from '../worked/worked-formula.ts';
+
+/** Worked formulas of this folder. */
+export const spliceFormulas: readonly WorkedFormula[] = [];

@@ -1,0 +1,1 @@
+export { spliceFormulas } from './formulas.ts';
