@@ -61,6 +61,6 @@ export const lineSchema = z.strictObject({
   takeUpForce_N: plain(0, 100_000).optional(),
   /** Slack that hands need to mesh the ends, as loop length. */
   fitSlack_m: length_m(0, 1).default(0.024),
-  sectionSplice: text.optional(),
+  spliceSite: text.optional(),
 });
 export type Line = z.infer<typeof lineSchema>;
