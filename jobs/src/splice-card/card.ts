@@ -1,5 +1,5 @@
 import type { Belt, Die, Line, Position, Press, Pulley, Recipe, Roll, Template } from '@loopwright/plant';
-import type { PositionState } from '../position-state.ts';
+import type { PositionState } from '../lines/position-state.ts';
 import type { Quantity } from '../quantity.ts';
 
 /** Things that may be unknown to the plant; the card says what to measure and goes on. */
