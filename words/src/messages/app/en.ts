@@ -1,0 +1,3 @@
+export const appEn = {
+  'app.lines': 'Lines',
+} as const;

@@ -1,0 +1,3 @@
+export const cardEn = {
+  'card.title': 'Splice card',
+} as const;

@@ -1,0 +1,3 @@
+import type { formulasEn } from './en.ts';
+
+export const formulasEs: Readonly<Record<keyof typeof formulasEn, string>> = {};

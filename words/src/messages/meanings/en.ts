@@ -1,0 +1,1 @@
+export const meaningsEn = {} as const;

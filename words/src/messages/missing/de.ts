@@ -1,0 +1,3 @@
+import type { missingEn } from './en.ts';
+
+export const missingDe: Readonly<Record<keyof typeof missingEn, string>> = {};

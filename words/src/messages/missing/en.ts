@@ -1,0 +1,1 @@
+export const missingEn = {} as const;

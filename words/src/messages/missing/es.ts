@@ -1,0 +1,3 @@
+import type { missingEn } from './en.ts';
+
+export const missingEs: Readonly<Record<keyof typeof missingEn, string>> = {};

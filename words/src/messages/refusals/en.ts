@@ -1,0 +1,1 @@
+export const refusalsEn = {} as const;

@@ -1,0 +1,3 @@
+import type { refusalsEn } from './en.ts';
+
+export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {};

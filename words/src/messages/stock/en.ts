@@ -1,0 +1,1 @@
+export const stockEn = {} as const;

@@ -1,0 +1,1 @@
+export const surveyEn = {} as const;

@@ -1,0 +1,3 @@
+export const terminalEn = {
+  'terminal.wrote': 'Wrote {file}.',
+} as const;
