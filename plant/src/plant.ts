@@ -3,6 +3,7 @@ import { beltSchema } from './things/belt.ts';
 import { id, text } from './things/field.ts';
 import { lineSchema, pulleySchema } from './things/line.ts';
 import { badgeSchema, positionSchema, rollSchema } from './things/position.ts';
+import { surveySchema } from './things/survey.ts';
 import { dieSchema, pressSchema, recipeSchema, templateSchema } from './things/tooling.ts';
 
 /** The kinds of things a plant consists of, each with its schema. One table, walked by reader, fold and tests. */
@@ -17,6 +18,7 @@ export const thingSchemas = {
   positions: positionSchema,
   rolls: rollSchema,
   badges: badgeSchema,
+  surveys: surveySchema,
 } as const;
 
 export type Kind = keyof typeof thingSchemas;
