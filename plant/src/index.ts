@@ -1,3 +1,12 @@
+export { type CheckCode, checkCodes } from './check/check-codes.ts';
+export {
+  type FolderNote,
+  type FolderNoteCode,
+  type FolderProblem,
+  type FolderProblemCode,
+  folderNoteCodes,
+  folderProblemCodes,
+} from './folder/problem.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
 export { type Belt, beltSchema } from './things/belt.ts';
 export { type FieldKind, type Source, sourceOf, sources } from './things/field.ts';
