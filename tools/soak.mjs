@@ -1,0 +1,11 @@
+import './node-version.mjs';
+import { runStages } from './report.mjs';
+import { setUp } from './setup.mjs';
+import * as stages from './stages.mjs';
+
+// The same tests with a hundred times the random cases, for a night; LW_RUNS overrides the number.
+const runs = process.env.LW_RUNS ?? '200000';
+const hours = 12;
+
+await setUp();
+await runStages([stages.unit({ LW_RUNS: runs, LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) }, hours * 3600)]);

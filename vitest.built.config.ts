@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+// Tests that start the built programs as a person does: they need `npm run build` first.
+export default defineConfig({
+  test: {
+    include: ['*/test/**/*.built.ts'],
+    exclude: ['**/node_modules/**'],
+    testTimeout: 60_000,
+  },
+});
