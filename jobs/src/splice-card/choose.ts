@@ -1,0 +1,59 @@
+import type { Belt, Die, Line, Plant, Press, Recipe, Roll, Template } from '@loopwright/plant';
+
+const equal = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+
+/** The die whose fingers are those of the belt and that is wide enough for it. */
+export function chooseDie(plant: Plant, belt: Belt, width_m: number): Die | undefined {
+  return Object.values(plant.dies).find(
+    (die) =>
+      equal(die.pitch_m, belt.fingerPitch_m) &&
+      equal(die.fingerLength_m, belt.fingerLength_m) &&
+      die.maxWidth_m >= width_m - 1e-9,
+  );
+}
+
+/** The template for that die whose pocket holds the belt; the closest pocket of those that do. */
+export function chooseTemplate(plant: Plant, die: Die | undefined, belt: Belt, width_m: number): Template | undefined {
+  return Object.values(plant.templates)
+    .filter((template) => template.die === die?.id && template.pocketWidth_m >= width_m - 1e-9)
+    .filter((template) => Math.abs(template.pocketDepth_m - belt.thickness_m) <= 0.3e-3)
+    .sort((a, b) => a.pocketWidth_m - b.pocketWidth_m)[0];
+}
+
+/** The press asked for, else the first whose check is in date, else the first. */
+export function choosePress(plant: Plant, wanted: string | undefined, now: string): Press | undefined {
+  if (wanted !== undefined) return plant.presses[wanted];
+  const all = Object.values(plant.presses);
+  return all.find((press) => checkOverdue(press, now) === false) ?? all[0];
+}
+
+/** Days since the press was checked, or undefined when nobody noted it. */
+export function checkAge_days(press: Press, now: string): number | undefined {
+  return press.checkedOn === undefined
+    ? undefined
+    : Math.floor((Date.parse(now) - Date.parse(press.checkedOn)) / 86_400_000);
+}
+
+/** Whether the check is overdue; undefined when nobody noted a check. */
+export function checkOverdue(press: Press, now: string): boolean | undefined {
+  const age = checkAge_days(press, now);
+  return age === undefined ? undefined : age > press.checkInterval_days;
+}
+
+/** The latest recipe for this belt: made for this press if there is one, else one for any press. */
+export function chooseRecipe(plant: Plant, belt: Belt, press: Press | undefined): Recipe | undefined {
+  const latest = (recipes: Recipe[]): Recipe | undefined => recipes.sort((a, b) => b.revision - a.revision)[0];
+  const forBelt = Object.values(plant.recipes).filter((recipe) => recipe.belt === belt.id);
+  return (
+    latest(forBelt.filter((recipe) => press !== undefined && recipe.press === press.id)) ??
+    latest(forBelt.filter((recipe) => recipe.press === undefined))
+  );
+}
+
+/** The roll to cut from: belt and width fit; long enough before short, sealed before open, then the shortest. */
+export function chooseRoll(plant: Plant, belt: Belt, line: Line, needed_m: number | undefined): Roll | undefined {
+  const long = (roll: Roll): number => (needed_m === undefined || roll.left_m >= needed_m ? 0 : 1);
+  return Object.values(plant.rolls)
+    .filter((roll) => roll.belt === belt.id && equal(roll.width_m, line.width_m))
+    .sort((a, b) => long(a) - long(b) || Number(b.sealed) - Number(a.sealed) || a.left_m - b.left_m)[0];
+}
