@@ -51,7 +51,12 @@ export function showDeviation(reader: Reader, delta: number, kind: QuantityKind)
 function showIn(reader: Reader, value: number, unit: Unit, options: ShowOptions): Shown {
   const inUnit = value * unit.factor + unit.offset;
   return {
-    value: numberText(inUnit, options.digits ?? unit.digits, reader.language, options.signed),
+    value: numberText(inUnit, {
+      language: reader.language,
+      digits: options.digits ?? unit.digits,
+      significant: options.digits === undefined ? unit.significant : 1,
+      signed: options.signed ?? false,
+    }),
     unit: unit.symbol.startsWith('unit.') ? reader.unitWord(unit.symbol) : unit.symbol,
   };
 }
@@ -62,8 +67,8 @@ function unitFor(reader: Reader, kind: QuantityKind, values: readonly number[]):
   const longest = Math.max(...values.map(Math.abs));
   if (longest < clockFrom_s) return row;
   return longest < hoursFrom_s
-    ? { symbol: 'min', factor: 1 / 60, offset: 0, digits: 0 }
-    : { symbol: 'h', factor: 1 / 3600, offset: 0, digits: 1 };
+    ? { ...row, symbol: 'min', factor: 1 / 60 }
+    : { ...row, symbol: 'h', factor: 1 / 3600, digits: 1 };
 }
 
 function showTime(reader: Reader, value: number, options: ShowOptions): Shown {

@@ -44,9 +44,22 @@ export interface Unit {
   readonly factor: number;
   readonly offset: number;
   readonly digits: number;
+  /** Significant digits a small value keeps at least, beyond `digits` if need be. */
+  readonly significant: number;
 }
 
-const unit = (symbol: string, factor: number, digits: number, offset = 0): Unit => ({ symbol, factor, offset, digits });
+const unit = (symbol: string, factor: number, digits: number, offset = 0): Unit => ({
+  symbol,
+  factor,
+  offset,
+  digits,
+  significant: 1,
+});
+/** For kinds whose values may be small against their usual size: friction 0.025 stays 0.025. */
+const fine = (symbol: string, factor: number, digits: number): Unit => ({
+  ...unit(symbol, factor, digits),
+  significant: 2,
+});
 
 // Exact by definition: NIST SP 811 (2008), appendix B.
 const inch_m = 0.0254;
@@ -65,24 +78,24 @@ export const unitTable: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem
   length: { metric: unit('mm', 1000, 0), us: unit('in', 1 / inch_m, 2) },
   shortLength: { metric: unit('mm', 1000, 1), us: unit('in', 1 / inch_m, 3) },
   angle: both(unit('°', 180 / Math.PI, 1)),
-  ratio: both(unit('', 1, 2)),
+  ratio: both(fine('', 1, 2)),
   percent: both(unit('%', 100, 2)),
-  force: { metric: unit('N', 1, 0), us: unit('lbf', 1 / poundForce_N, 0) },
-  forcePerWidth: { metric: unit('N/mm', 1, 1), us: unit('lbf/in', (1000 * inch_m) / poundForce_N, 1) },
+  force: { metric: fine('N', 1, 0), us: fine('lbf', 1 / poundForce_N, 0) },
+  forcePerWidth: { metric: fine('N/mm', 1, 1), us: fine('lbf/in', (1000 * inch_m) / poundForce_N, 1) },
   modulus: {
     metric: unit('unit.modulus-metric', 1, 1),
     us: unit('unit.modulus-us', (1000 * inch_m) / poundForce_N, 1),
   },
-  stress: { metric: unit('MPa', 1, 2), us: unit('psi', 1e6 / psi_Pa, 0) },
+  stress: { metric: fine('MPa', 1, 2), us: fine('psi', 1e6 / psi_Pa, 0) },
   stiffness: { metric: unit('N', 1, 0), us: unit('lbf', 1 / poundForce_N, 0) },
-  bendingStiffness: { metric: unit('N·m²', 1, 3), us: unit('lbf·in²', 1 / (poundForce_N * inch_m ** 2), 1) },
+  bendingStiffness: { metric: fine('N·m²', 1, 3), us: fine('lbf·in²', 1 / (poundForce_N * inch_m ** 2), 1) },
   pressure: { metric: unit('bar', 1e-5, 1), us: unit('psi', 1 / psi_Pa, 0) },
   temperature: { metric: unit('°C', 1, 0), us: unit('°F', 1.8, 0, 32) },
   temperatureDifference: { metric: unit('K', 1, 0), us: unit('°F', 1.8, 0) },
-  speed: { metric: unit('m/s', 1, 2), us: unit('ft/min', 60 / foot_m, 0) },
+  speed: { metric: fine('m/s', 1, 2), us: fine('ft/min', 60 / foot_m, 0) },
   frequency: both(unit('Hz', 1, 1)),
-  massPerLength: { metric: unit('kg/m', 1, 2), us: unit('lb/ft', foot_m / pound_kg, 2) },
-  massPerArea: { metric: unit('kg/m²', 1, 1), us: unit('lb/ft²', foot_m ** 2 / pound_kg, 2) },
+  massPerLength: { metric: fine('kg/m', 1, 2), us: fine('lb/ft', foot_m / pound_kg, 2) },
+  massPerArea: { metric: fine('kg/m²', 1, 1), us: fine('lb/ft²', foot_m ** 2 / pound_kg, 2) },
   time: both(unit('s', 1, 0)),
   minutes: both(unit('min', 1 / 60, 0)),
   days: both(unit('unit.days', 1, 0)),

@@ -1,4 +1,4 @@
-import { IntlMessageFormat } from 'intl-messageformat';
+import { type ArgumentUse, argumentsOf, compileMessage } from './arguments-of.ts';
 import { dayText, momentText } from './calendar.ts';
 import type { Language } from './language.ts';
 import { listText } from './list-text.ts';
@@ -47,7 +47,7 @@ export function voice(language: Language, units: UnitSystem): Voice {
     write: (value, kind, options) => joined(show(reader, value, kind, options)),
     range: (low, high, kind) => showRange(reader, low, high, kind).value,
     plusMinus: (delta, kind) => showDeviation(reader, delta, kind).value,
-    number: (value, digits = Number.isInteger(value) ? 0 : 2) => numberText(value, digits, language),
+    number: (value, digits = Number.isInteger(value) ? 0 : 2) => numberText(value, { language, digits }),
     day: (iso) => dayText(iso, language),
     moment: (iso) => momentText(iso, language),
     list: (items) => listText(items, language),
@@ -60,22 +60,39 @@ export function joined(shown: Shown): string {
   return shown.unit === '°' ? `${shown.value}°` : `${shown.value}\u00a0${shown.unit}`;
 }
 
-const compiled = new Map<string, IntlMessageFormat>();
+interface Compiled {
+  readonly format: ReturnType<typeof compileMessage>;
+  readonly uses: ReadonlyMap<string, ArgumentUse>;
+}
+const compiled = new Map<string, Compiled>();
+
+function compiledMessage(language: Language, key: MessageKey): Compiled {
+  const id = `${language} ${key}`;
+  const known = compiled.get(id);
+  if (known !== undefined) return known;
+  const format = compileMessage(catalogues[language][key], language);
+  const fresh = { format, uses: argumentsOf(format) };
+  compiled.set(id, fresh);
+  return fresh;
+}
 
 function sentenceOf(language: Language, key: MessageKey, params: Params): string {
-  const id = `${language} ${key}`;
-  const message =
-    compiled.get(id) ?? new IntlMessageFormat(catalogues[language][key], language, {}, { ignoreTag: true });
-  compiled.set(id, message);
-  return String(message.format(plainValues(language, params)));
+  const { format, uses } = compiledMessage(language, key);
+  return String(format.format(plainValues(language, params, uses)));
+}
+
+// A value nobody knows reads as a dash, or takes the variant `none`: a card with a gap beats no card at night.
+function plainValues(language: Language, params: Params, uses: Compiled['uses']): Record<string, string | number> {
+  const entries = [...uses].map(([name, use]) => {
+    const value = Object.hasOwn(params, name) ? params[name] : undefined;
+    if (value === undefined) return [name, use === 'select' ? 'none' : '–'] as const;
+    return [name, typeof value === 'number' ? numberParam(language, value) : String(value)] as const;
+  });
+  return Object.fromEntries(entries);
 }
 
 // Plural rules want small whole numbers as numbers; every other number is written the reader's way.
-function plainValues(language: Language, params: Params): Record<string, string | number> {
-  const entries = Object.entries(params).map(([name, value]) => {
-    if (typeof value !== 'number') return [name, String(value)] as const;
-    const plain = Number.isInteger(value) && Math.abs(value) < 1000;
-    return [name, plain ? value : numberText(value, Number.isInteger(value) ? 0 : 2, language)] as const;
-  });
-  return Object.fromEntries(entries);
+function numberParam(language: Language, value: number): string | number {
+  const whole = Number.isInteger(value);
+  return whole && Math.abs(value) < 1000 ? value : numberText(value, { language, digits: whole ? 0 : 2 });
 }

@@ -20,6 +20,9 @@ import { problemsEs } from './problems/es.ts';
 import { refusalsDe } from './refusals/de.ts';
 import { refusalsEn } from './refusals/en.ts';
 import { refusalsEs } from './refusals/es.ts';
+import { stepsDe } from './steps/de.ts';
+import { stepsEn } from './steps/en.ts';
+import { stepsEs } from './steps/es.ts';
 import { stockDe } from './stock/de.ts';
 import { stockEn } from './stock/en.ts';
 import { stockEs } from './stock/es.ts';
@@ -45,6 +48,7 @@ const en = {
   ...missingEn,
   ...problemsEn,
   ...refusalsEn,
+  ...stepsEn,
   ...stockEn,
   ...surveyEn,
   ...terminalEn,
@@ -62,6 +66,7 @@ const de: Readonly<Record<MessageKey, string>> = {
   ...missingDe,
   ...problemsDe,
   ...refusalsDe,
+  ...stepsDe,
   ...stockDe,
   ...surveyDe,
   ...terminalDe,
@@ -77,6 +82,7 @@ const es: Readonly<Record<MessageKey, string>> = {
   ...missingEs,
   ...problemsEs,
   ...refusalsEs,
+  ...stepsEs,
   ...stockEs,
   ...surveyEs,
   ...terminalEs,
