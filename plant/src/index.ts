@@ -8,6 +8,9 @@ export {
   folderProblemCodes,
 } from './folder/problem.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
+export { type LinePulleys, linePulleys } from './survey/line-pulleys.ts';
+export { measurementUncertainty_m, type PulleyOrigin, surveyOrigins, surveyPulleys } from './survey/survey-pulleys.ts';
+export { type SurveyQuestion, surveyQuestions } from './survey/survey-questions.ts';
 export { type Belt, beltSchema } from './things/belt.ts';
 export { type FieldKind, type Source, sourceOf, sources } from './things/field.ts';
 export { type Line, lineSchema, type Pulley, pulleyRoles, pulleySchema, takeUpKinds } from './things/line.ts';
@@ -21,6 +24,14 @@ export {
   type Roll,
   rollSchema,
 } from './things/position.ts';
+export {
+  type Measurement,
+  type Survey,
+  type SurveyLayout,
+  surveyEnds,
+  surveyLayouts,
+  surveySchema,
+} from './things/survey.ts';
 export {
   type Die,
   dieSchema,

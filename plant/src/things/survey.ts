@@ -24,8 +24,10 @@ export const surveySchema = z.strictObject({
   ...provenance,
   line: id,
   layout: z.enum(surveyLayouts),
-  /** At which end an end drive stands; with the drive under the bed, opposite which end the end take-up stands. */
+  /** At which end an end drive stands. */
   driveEnd: z.enum(surveyEnds).default('infeed'),
+  /** At which end an end take-up stands. Default: the end without the drive, so with a drive under the bed discharge. */
+  takeUpEnd: z.enum(surveyEnds).optional(),
   infeedDiameter_m: length_m(0.01, 3),
   driveDistance_m: length_m(0.02, 2000).optional(),
   driveDrop_m: length_m(0, 20).optional(),
