@@ -1,3 +1,4 @@
+export { computeInRange, type SymbolPaths, workInRange } from './compute-in-range.ts';
 export { formulaOf, formulas } from './formulas.ts';
 export {
   type FormulaExample,
