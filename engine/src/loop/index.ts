@@ -25,6 +25,32 @@ export {
   retensionDaysRow,
 } from './life-formulas.ts';
 export {
+  type BeltFace,
+  type BeltPath,
+  type BeltSection,
+  beltPath,
+  type PathInput,
+  type PathPulley,
+  type Tangent,
+} from './path.ts';
+export {
+  arcRow,
+  crossedLengthRow,
+  innerSpanRow,
+  neutralRadiusBackRow,
+  neutralRadiusRunningRow,
+  openLengthRow,
+  openSpanRow,
+  openWrapSmallRow,
+  pathFormulas,
+  takeUpGainRow,
+} from './path-formulas.ts';
+export { type PathKernelOut, pathKernel, pathKernelOut } from './path-kernel.ts';
+export { pathPolyline } from './path-polyline.ts';
+export { lengthPerDisplacement } from './path-sensitivity.ts';
+export { type PressUp, type PressUpInput, pressUp } from './press-up.ts';
+export { pressUpAngleRow, pressUpForceFirstOrderRow, pressUpForceRow, pressUpFormulas } from './press-up-formulas.ts';
+export {
   capstanRatioRow,
   centrifugalTensionRow,
   frictionNeededRow,
