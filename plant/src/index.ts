@@ -1,4 +1,10 @@
 export { type CheckCode, checkCodes } from './check/check-codes.ts';
+export { checkPlant, type PlantProblem, plantChecks } from './check/check-plant.ts';
+export { byId, emptyPlant, kinds } from './empty-plant.ts';
+export { beltSection, leadingPulleys, linePathInput, minCounterBend } from './engine-input.ts';
+export { dieFitsBelt, diesFor, pocketTakesThickness, pocketTakesWidth } from './fits.ts';
+export { type FolderAccess, readPlantFolderFrom } from './folder/folder-access.ts';
+export { folderLimits } from './folder/limits.ts';
 export {
   type FolderNote,
   type FolderNoteCode,
@@ -7,7 +13,10 @@ export {
   folderNoteCodes,
   folderProblemCodes,
 } from './folder/problem.ts';
+export { type PlantFolderReading, plantFiles, readPlantFolder } from './folder/read-plant-folder.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
+export { definitionsOf, type PlantDefinition } from './plant-definition.ts';
+export { type DanglingReference, danglingReferences, type Reference, references } from './references.ts';
 export { type LinePulleys, linePulleys } from './survey/line-pulleys.ts';
 export { measurementUncertainty_m, type PulleyOrigin, surveyOrigins, surveyPulleys } from './survey/survey-pulleys.ts';
 export { type SurveyQuestion, surveyQuestions } from './survey/survey-questions.ts';

@@ -42,10 +42,12 @@ export const checkCodes = [
   'take-ups-not-one',
   /** care, lines.takeUpKind: says `none`, yet pulley `other` is a take-up. */
   'take-up-not-expected',
-  /** error, pulleys.order: `value` stands already at pulley `other` of line `line`. */
+  /** error, pulleys.order: `value` stands already at pulley `other` (or in row `otherRow`) of the same line. */
   'duplicate-order',
   /** care, lines: neither pulleys nor a survey, so no path can be drawn. */
   'line-without-path',
+  /** error, surveys: the measurements give no pulleys; `reason` is the refusal, the field the measurement. */
+  'survey-refused',
   /** error, pulleys (or lines): no belt can run here; `reason` is the refusal of the path computation. */
   'path-refused',
   /** care, lines.setElongation: `value` is outside the window `min` to `max` of belt `other`. */

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { id, length_m, massPerLength_kg_m, percent, plain, provenance, speed_m_s, text } from './field.ts';
+import { force_N, id, length_m, massPerLength_kg_m, percent, plain, provenance, speed_m_s, text } from './field.ts';
 
 /** What a pulley does on the line; decides how it is drawn and what is checked. */
 export const pulleyRoles = ['end', 'drive', 'snub', 'take-up', 'idler', 'carrier', 'pressure'] as const;
@@ -58,7 +58,7 @@ export const lineSchema = z.strictObject({
   /** Travel at which the pulley table's coordinates stand. */
   takeUpReference_m: length_m(0, 20).default(0),
   /** Force at the take-up pulley of a spring or gravity take-up. */
-  takeUpForce_N: plain(0, 100_000).optional(),
+  takeUpForce_N: force_N(0, 100_000).optional(),
   /** Slack that hands need to mesh the ends, as loop length. */
   fitSlack_m: length_m(0, 1).default(0.024),
   spliceSite: text.optional(),

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { day, id, length_m, moment, plain, provenance, text } from './field.ts';
+import { day, id, length_m, moment, percent, plain, provenance, text } from './field.ts';
 
 /** What somebody said of a position. Due and past-life are computed, not said. */
 export const positionStatuses = ['running', 'torn', 'empty'] as const;
@@ -30,7 +30,7 @@ export const positionSchema = z.strictObject({
   /** The old belt laid slack and flat, tape from tip to root; set from its life subtracted by `oldBeltSet`. */
   oldBeltLength_m: length_m(0.2, 10_000).optional(),
   oldBeltUncertainty_m: length_m(0, 10).optional(),
-  oldBeltSet: plain(0, 0.05).optional(),
+  oldBeltSet: percent(0, 0.05).optional(),
   /** True when the old belt was measured in place, under tension. */
   oldBeltTensioned: z.boolean().optional(),
   lot: text.optional(),

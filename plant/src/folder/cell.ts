@@ -1,0 +1,73 @@
+import type { RefusalData } from '@loopwright/engine/refusal';
+import { sources } from '../things/field.ts';
+import type { Column } from './columns.ts';
+import { readNumber } from './number-cell.ts';
+import type { FolderProblemCode } from './problem.ts';
+import type { Delimiter } from './table.ts';
+import { fromInside, toInside } from './units.ts';
+
+/** A cell's value as the schema wants it, or what is wrong with the cell. */
+export type ReadCell = { readonly value: unknown } | { readonly code: FolderProblemCode; readonly data: RefusalData };
+
+// As typed, and as spreadsheets in German and Spanish export their own true and false.
+const yes = new Set(['yes', 'y', 'true', '1', 'ja', 'wahr', 'sí', 'si', 'verdadero']);
+const no = new Set(['no', 'n', 'false', '0', 'nein', 'falsch', 'falso']);
+
+/**
+ * Reads one cell that is not empty.
+ *
+ * @param cell - trimmed
+ * @param column - what it fills
+ * @param delimiter - of the file: decides whether a decimal comma can be meant
+ */
+export function readCell(cell: string, column: Column, delimiter: Delimiter): ReadCell {
+  if (column.isSource) return oneOf(cell, sources);
+  const { form, allowed } = column.field;
+  if (form === 'number') return numberCell(cell, column, delimiter);
+  if (form === 'yes-no') return yesOrNo(cell);
+  return allowed ? oneOf(cell, allowed) : { value: cell.normalize('NFC') };
+}
+
+function numberCell(cell: string, column: Column, delimiter: Delimiter): ReadCell {
+  const read = readNumber(cell);
+  if ('code' in read) return { code: read.code, data: { value: cell } };
+  if (read.mark === 'comma' && delimiter === ',') return { code: 'decimal-comma', data: { value: cell } };
+  const value = column.unit ? toInside(read.value, column.unit) : read.value;
+  return withinRange(value, cell, column);
+}
+
+/** A conversion may miss a limit by a rounding; nobody meant that. */
+const rounding = 1e-12;
+
+function withinRange(value: number, cell: string, column: Column): ReadCell {
+  const { min = -Infinity, max = Infinity, allowed } = column.field;
+  if (allowed) return allowed.includes(String(value)) ? { value } : oneOf(cell, allowed);
+  const slack = (limit: number) => rounding * Math.max(1e-3, Math.abs(limit));
+  if (value < min && value >= min - slack(min)) return { value: min };
+  if (value > max && value <= max + slack(max)) return { value: max };
+  if (value >= min && value <= max) return { value };
+  return { code: 'out-of-range', data: { value: cell, ...rangeData(column) } };
+}
+
+/** The limits as the person would write them in this column. */
+function rangeData(column: Column): RefusalData {
+  const asWritten = (limit: number) => Number((column.unit ? fromInside(limit, column.unit) : limit).toPrecision(12));
+  const { min, max } = column.field;
+  return {
+    ...(min === undefined ? {} : { min: asWritten(min) }),
+    ...(max === undefined ? {} : { max: asWritten(max) }),
+    ...(column.unit ? { unit: column.unit.unit } : {}),
+  };
+}
+
+function oneOf(cell: string, allowed: readonly string[]): ReadCell {
+  const value = allowed.find((choice) => choice.toLowerCase() === cell.toLowerCase());
+  return value === undefined ? { code: 'not-one-of', data: { value: cell, allowed: allowed.join(', ') } } : { value };
+}
+
+function yesOrNo(cell: string): ReadCell {
+  const word = cell.toLowerCase().normalize('NFC');
+  if (yes.has(word)) return { value: true };
+  if (no.has(word)) return { value: false };
+  return { code: 'not-yes-or-no', data: { value: cell } };
+}

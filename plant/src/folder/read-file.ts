@@ -1,0 +1,95 @@
+import type * as z from 'zod';
+import { decode } from './decode.ts';
+import { folderLimits } from './limits.ts';
+import type { FolderNote, FolderProblem, FolderProblemCode } from './problem.ts';
+import { type ReadRow, type ReadThings, readThings } from './read-things.ts';
+import { readTable } from './table.ts';
+
+/** What was read of one file; `complete` when every row of it is right, or the file is not there at all. */
+export interface ReadFile {
+  readonly file: string;
+  readonly there: boolean;
+  readonly complete: boolean;
+  readonly rows: readonly ReadRow<{ readonly id: string }>[];
+  readonly headings: ReadonlyMap<string, string>;
+}
+
+export interface Findings {
+  readonly problems: FolderProblem[];
+  readonly notes: FolderNote[];
+}
+
+/**
+ * Reads one file of a plant folder.
+ *
+ * @param files - all files of the folder, by name; capitals in names do not matter
+ * @param file - the one to read
+ * @param schema - what its rows must meet
+ * @param findings - takes what is wrong or worth knowing
+ */
+export function readFile(
+  files: ReadonlyMap<string, Uint8Array>,
+  file: string,
+  schema: z.ZodObject,
+  findings: Findings,
+): ReadFile {
+  const bytes = files.get(file) ?? [...files].find(([name]) => name.toLowerCase() === file)?.[1];
+  if (!bytes) return { file, there: false, complete: true, rows: [], headings: new Map() };
+  const read = readBytes(file, bytes, schema, findings);
+  if ('code' in read) {
+    findings.problems.push({ file, level: 'error', ...read });
+    return { file, there: true, complete: false, rows: [], headings: new Map() };
+  }
+  const twins = duplicateIds(file, read);
+  findings.problems.push(...read.problems, ...twins);
+  return { file, there: true, complete: read.problems.length + twins.length === 0, ...read };
+}
+
+type FileRefusal = { readonly code: FolderProblemCode; readonly data: FolderProblem['data']; readonly row?: number };
+type AnyThing = { readonly id: string };
+
+function readBytes(
+  file: string,
+  bytes: Uint8Array,
+  schema: z.ZodObject,
+  findings: Findings,
+): ReadThings<AnyThing> | FileRefusal {
+  if (bytes.length > folderLimits.fileSize_bytes) {
+    return { code: 'file-too-large', data: { value: bytes.length, max: folderLimits.fileSize_bytes } };
+  }
+  const decoded = decode(bytes);
+  if ('code' in decoded) return decoded;
+  if (decoded.assumed) findings.notes.push({ file, code: 'encoding-assumed', data: { value: decoded.assumed } });
+  const table = readTable(decoded.text);
+  if ('code' in table) return table;
+  const derived = file === 'pulleys.csv' ? { derived: pulleyId } : {};
+  return readThings({ file, schema, table, ...derived }) as ReadThings<AnyThing>;
+}
+
+/** A pulley is known by its line and its place in it, unless somebody gave it a name. */
+const pulleyId = {
+  keys: ['id'],
+  fill(raw: Record<string, unknown>): void {
+    const { line, order } = raw;
+    if (raw['id'] === undefined && line !== undefined && order !== undefined) raw['id'] = `${line}.${order}`;
+  },
+};
+
+/** The second of two rows with one id; pulleys whose id was made from their order are found as such by their order. */
+function duplicateIds(file: string, read: ReadThings<AnyThing>): FolderProblem[] {
+  const firstRow = new Map<unknown, number>();
+  const field = read.headings.get('id') ?? 'id';
+  return read.rows.flatMap(({ row, raw }): FolderProblem[] => {
+    const { id } = raw;
+    const otherRow = firstRow.get(id);
+    if (typeof id !== 'string' || otherRow === undefined) {
+      firstRow.set(id, row);
+      return [];
+    }
+    const made = file === 'pulleys.csv' && id === `${raw['line']}.${raw['order']}`;
+    const code = made ? 'duplicate-order' : 'duplicate-id';
+    const value = made ? String(raw['order']) : id;
+    const about = made ? (read.headings.get('order') ?? 'order') : field;
+    return [{ file, row, field: about, level: 'error', code, data: { value, otherRow } }];
+  });
+}
