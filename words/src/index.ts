@@ -1,5 +1,9 @@
+export { feetInches } from './feet-inches.ts';
 export { isLanguage, type Language, languages } from './language.ts';
 export type { MessageKey } from './messages/index.ts';
+export { type FileProblem, problemSentence } from './problem-sentence.ts';
+export { type Refused, type SentenceData, sentence } from './sentence.ts';
 export type { Shown, ShowOptions } from './shown.ts';
 export { type QuantityKind, quantityKinds, type UnitSystem, unitSystems } from './units.ts';
 export { joined, type Params, type Voice, voice } from './voice.ts';
+export { type FormulaSource, type SymbolSource, type WorkedText, workedText } from './worked-text.ts';

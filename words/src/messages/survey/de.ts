@@ -1,3 +1,33 @@
 import type { surveyEn } from './en.ts';
 
-export const surveyDe: Readonly<Record<keyof typeof surveyEn, string>> = {};
+export const surveyDe: Readonly<Record<keyof typeof surveyEn, string>> = {
+  'survey.stand':
+    'So hinstellen, dass die Ware von links nach rechts läuft. Maßband an der Mitte der Endscheibe am Einlauf einhängen und mit der Ware gehen.',
+  'tool.tape': 'Maßband',
+  'tool.caliper': 'Messschieber',
+  'layout.end-drive': 'Antrieb am Ende, ohne Spannvorrichtung',
+  'layout.end-drive-end-take-up': 'Antrieb am Ende, Spannvorrichtung am anderen Ende',
+  'layout.end-drive-bed-take-up': 'Antrieb am Ende, Spannvorrichtung unter der Bahn',
+  'layout.bed-drive': 'Antrieb unter der Bahn, ohne Spannvorrichtung',
+  'layout.bed-drive-end-take-up': 'Antrieb unter der Bahn, Spannvorrichtung am Ende',
+  'layout.bed-drive-bed-take-up': 'Antrieb und Spannvorrichtung unter der Bahn',
+  'end.infeed': 'Einlauf',
+  'end.discharge': 'Auslauf',
+  'survey.infeedDiameter': 'Durchmesser der Endscheibe am Einlauf',
+  'survey.driveDistance': 'Von der Mitte am Einlauf entlang der Bahn bis Mitte Antriebsscheibe',
+  'survey.driveDrop': 'Wie tief die Mitte der Antriebsscheibe unter der Linie durch beide Endmitten liegt',
+  'survey.driveDiameter': 'Durchmesser der Antriebsscheibe',
+  'survey.driveSnubBefore': 'Von Mitte Antriebsscheibe entlang der Bahn zurück bis zur Einschnürrolle davor',
+  'survey.driveSnubAfter': 'Von Mitte Antriebsscheibe entlang der Bahn weiter bis zur Einschnürrolle dahinter',
+  'survey.driveSnubDrop': 'Wie tief die Mitten dieser Einschnürrollen unter der Linie durch beide Endmitten liegen',
+  'survey.driveSnubDiameter': 'Durchmesser dieser Einschnürrollen',
+  'survey.takeUpDistance': 'Von der Mitte am Einlauf entlang der Bahn bis Mitte Spannscheibe',
+  'survey.takeUpDrop': 'Wie tief die Mitte der Spannscheibe unter der Linie durch beide Endmitten liegt',
+  'survey.takeUpDiameter': 'Durchmesser der Spannscheibe',
+  'survey.takeUpSnubBefore': 'Von Mitte Spannscheibe entlang der Bahn zurück bis zur Einschnürrolle davor',
+  'survey.takeUpSnubAfter': 'Von Mitte Spannscheibe entlang der Bahn weiter bis zur Einschnürrolle dahinter',
+  'survey.takeUpSnubDrop': 'Wie tief die Mitten dieser Einschnürrollen unter der Linie durch beide Endmitten liegen',
+  'survey.takeUpSnubDiameter': 'Durchmesser dieser Einschnürrollen',
+  'survey.endDistance': 'Von Mitte Einlauf bis Mitte Auslauf',
+  'survey.dischargeDiameter': 'Durchmesser der Endscheibe am Auslauf',
+};

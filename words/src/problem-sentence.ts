@@ -1,0 +1,27 @@
+import { type SentenceData, sentenceWithoutPlace, withPlace } from './sentence.ts';
+import type { Voice } from './voice.ts';
+
+/** Something wrong in a file of a plant folder; any object of this shape will do. */
+export interface FileProblem {
+  readonly file: string;
+  readonly row?: number;
+  readonly field?: string;
+  readonly code: string;
+  readonly data: SentenceData;
+}
+
+/** The sentence for a problem of a plant folder: file, row and column in front, then what, allowed, next step. */
+export function problemSentence(voice: Voice, problem: FileProblem): string {
+  const row = problem.row === undefined ? {} : { row: problem.row };
+  return withPlace(
+    placeText(voice, problem),
+    sentenceWithoutPlace(voice, problem.code, { ...row, ...problem.data }, 'problem'),
+  );
+}
+
+function placeText(voice: Voice, { file, row, field }: FileProblem): string {
+  const where = { file, ...(row !== undefined && { row: String(row) }), ...(field !== undefined && { field }) };
+  if (row !== undefined && field !== undefined) return voice.say('place.row-field', where);
+  if (row !== undefined) return voice.say('place.row', where);
+  return field === undefined ? voice.say('place.file', where) : voice.say('place.field', where);
+}

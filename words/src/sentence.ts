@@ -1,0 +1,164 @@
+import type { MessageKey } from './messages/index.ts';
+import { plainNumber } from './plain-number.ts';
+import { type QuantityKind, quantityKinds } from './units.ts';
+import type { Params, Voice } from './voice.ts';
+
+/** What a refusal, a warning or a problem carries; any object of this shape will do. */
+export type SentenceData = Readonly<Record<string, string | number | boolean | null>>;
+
+/** A refusal or an engine's warning, as it comes. */
+export interface Refused {
+  readonly code: string;
+  readonly path: string;
+  readonly data: SentenceData;
+}
+
+const families = ['refusal', 'note', 'problem', 'warning'] as const;
+const longestEcho = 80;
+
+/** The sentence for a refusal: where, what, allowed, next step. An unknown code still says where and with which values. */
+export function sentence(voice: Voice, refused: Refused): string {
+  const said = sentenceWithoutPlace(voice, refused.code, refused.data);
+  return withPlace(refused.path, said);
+}
+
+/** A sentence behind its place; without a place it starts with a capital. */
+export function withPlace(place: string, said: string): string {
+  return place === '' ? said.charAt(0).toLocaleUpperCase('en') + said.slice(1) : `${place}: ${said}`;
+}
+
+/** The sentence of a code alone, looked for as a refusal, a note, a problem of a folder, a warning of a card. */
+export function sentenceWithoutPlace(
+  voice: Voice,
+  code: string,
+  data: SentenceData,
+  first: (typeof families)[number] = 'refusal',
+): string {
+  const params = sentenceParams(voice, data);
+  for (const family of [first, ...families]) {
+    const key = `${family}.${code}`;
+    if (voice.has(key)) return voice.say(key, params);
+  }
+  return voice.say('refusal.unknown', { details: details(code, params) });
+}
+
+function details(code: string, params: Params): string {
+  const values = Object.entries(params).filter(([name]) => name !== 'unit' && name !== 'kind');
+  return [code, ...values.map(([name, value]) => `${name} ${String(value)}`)].join(', ');
+}
+
+/** The values of a sentence as text: numbers with their unit, long texts cut, `allowed` and `reason` made. */
+export function sentenceParams(voice: Voice, data: SentenceData): Params {
+  const write = numberWriter(voice, data);
+  const params: Record<string, string | number> = {};
+  for (const [name, value] of Object.entries(data)) {
+    if (value === null) continue;
+    params[name] = typeof value === 'number' ? write(name, value) : echo(String(value));
+  }
+  const allowed = allowedText(voice, data, write);
+  if (allowed !== undefined && params.allowed === undefined) params.allowed = allowed;
+  if (typeof data.reason === 'string') params.reason = reasonText(voice, data.reason, data);
+  return params;
+}
+
+const echo = (text: string) => (text.length > longestEcho ? `${text.slice(0, longestEcho)}…` : text);
+
+function reasonText(voice: Voice, reason: string, data: SentenceData): string {
+  const { reason: _, ...rest } = data;
+  return withPlace('', sentenceWithoutPlace(voice, reason, rest));
+}
+
+type NumberWriter = (name: string, value: number) => string | number;
+
+const withUnit = new Set(['value', 'min', 'max', 'reached']);
+
+// `unit` is the unit in which the person wrote the number, so it is said back in that; `kind` says the value is SI.
+function numberWriter(voice: Voice, data: SentenceData): NumberWriter {
+  const kind = kindNamed(data.kind);
+  const unit = typeof data.unit === 'string' ? unitText(voice, data.unit) : '';
+  const digits = kind === undefined ? undefined : telling(voice, data, kind);
+  return (name, value) => {
+    const own = kindOfName(name) ?? (isMeasure(name) ? kind : undefined);
+    if (own !== undefined) return voice.write(value, own, own === kind && digits !== undefined ? { digits } : {});
+    const text = plainNumber(value, voice.language);
+    if (withUnit.has(name) && unit !== '') return `${text}\u00a0${unit}`;
+    return Number.isInteger(value) && Math.abs(value) < 1000 ? value : text;
+  };
+}
+
+const measures = new Set(['value', 'min', 'max', 'reached', 'pitch', 'fingerLength', 'width', 'thickness', 'limit']);
+const isMeasure = (name: string) => measures.has(name);
+
+const kindNamed = (name: unknown): QuantityKind | undefined => quantityKinds.find((kind) => kind === name);
+
+const kindOfSuffix: readonly (readonly [suffix: string, kind: QuantityKind])[] = [
+  ['_N_mm_pct', 'modulus'],
+  ['_N_mm', 'forcePerWidth'],
+  ['_kg_m2', 'massPerArea'],
+  ['_kg_m', 'massPerLength'],
+  ['_m_s', 'speed'],
+  ['_m', 'shortLength'],
+  ['_rad', 'angle'],
+  ['_N', 'force'],
+  ['_s', 'time'],
+  ['_Pa', 'pressure'],
+  ['_degC', 'temperature'],
+];
+
+const kindOfName = (name: string) => kindOfSuffix.find(([suffix]) => name.endsWith(suffix))?.[1];
+
+// Decimals that still tell a value from the limit it misses: never "got 30.0 mm, must be at least 30.0 mm".
+function telling(voice: Voice, data: SentenceData, kind: QuantityKind): number | undefined {
+  const { value } = data;
+  const bounds = [data.min, data.max].filter((bound) => typeof bound === 'number' && bound !== value);
+  if (typeof value !== 'number') return undefined;
+  const alike = (digits?: number) =>
+    bounds.some((bound) => {
+      const options = digits === undefined ? {} : { digits };
+      return voice.write(Number(bound), kind, options) === voice.write(value, kind, options);
+    });
+  return alike() ? [1, 2, 3, 4, 5, 6].find((digits) => !alike(digits)) : undefined;
+}
+
+function unitText(voice: Voice, unit: string): string {
+  if (unit === 'N/mm/%') return voice.say('unit.modulus-metric');
+  if (unit === 'd') return voice.say('unit.days');
+  const signs: Readonly<Record<string, string>> = {
+    '1': '',
+    degC: '°C',
+    degF: '°F',
+    ohm: 'Ω',
+    'N*m2': 'N·m²',
+    'kg/m2': 'kg/m²',
+    'm/s2': 'm/s²',
+  };
+  return signs[unit] ?? unit;
+}
+
+const unbounded = (bound: unknown): bound is undefined | null => typeof bound !== 'number' || Math.abs(bound) > 1e300;
+
+function allowedText(voice: Voice, data: SentenceData, write: NumberWriter): string | undefined {
+  const { value, min, max, step } = data;
+  const limits = [rangeText(voice, { value, min, max }, write), step === 1 ? voice.say('limits.whole') : undefined];
+  const said = limits.filter((limit) => limit !== undefined);
+  if (said.length > 0) return said.join(', ');
+  return 'min' in data || 'max' in data ? voice.say('limits.finite') : undefined;
+}
+
+type Bounds = Readonly<Record<'value' | 'min' | 'max', string | number | boolean | null | undefined>>;
+
+// A value refused although it equals its limit shows that the limit itself is not allowed.
+function rangeText(voice: Voice, { value, min, max }: Bounds, write: NumberWriter): string | undefined {
+  const low = unbounded(min) ? undefined : String(write('min', Number(min)));
+  const high = unbounded(max) ? undefined : String(write('max', Number(max)));
+  if (low !== undefined && (high === undefined || value === min)) return `${value === min ? '>' : '≥'}\u00a0${low}`;
+  if (high !== undefined && (low === undefined || value === max)) return `${value === max ? '<' : '≤'}\u00a0${high}`;
+  if (low === undefined || high === undefined) return undefined;
+  return voice.say('limits.between' satisfies MessageKey, { min: bare(low, high), max: high });
+}
+
+// "0.3 to 20 mm" names the unit once.
+function bare(low: string, high: string): string {
+  const unit = high.slice(high.indexOf('\u00a0'));
+  return high.includes('\u00a0') && low.endsWith(unit) ? low.slice(0, -unit.length) : low;
+}
