@@ -14,12 +14,14 @@ export {
   folderProblemCodes,
 } from './folder/problem.ts';
 export { type PlantFolderReading, plantFiles, readPlantFolder } from './folder/read-plant-folder.ts';
+export { type BeltThickness, pathInput } from './path-input.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
 export { definitionsOf, type PlantDefinition } from './plant-definition.ts';
 export { type DanglingReference, danglingReferences, type Reference, references } from './references.ts';
 export { type LinePulleys, linePulleys } from './survey/line-pulleys.ts';
 export { measurementUncertainty_m, type PulleyOrigin, surveyOrigins, surveyPulleys } from './survey/survey-pulleys.ts';
 export { type SurveyQuestion, surveyQuestions } from './survey/survey-questions.ts';
+export { type SurveyShare, type SurveyUncertainty, surveyUncertainty } from './survey/survey-uncertainty.ts';
 export { type Belt, beltSchema } from './things/belt.ts';
 export { type FieldKind, type Source, sourceOf, sources } from './things/field.ts';
 export { type Line, lineSchema, type Pulley, pulleyRoles, pulleySchema, takeUpKinds } from './things/line.ts';
