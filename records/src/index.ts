@@ -1,0 +1,12 @@
+export { emptyPlant } from '@loopwright/plant';
+export {
+  type AnyEvent,
+  type DefinedEvent,
+  definitions,
+  type EventBody,
+  type PlantEvent,
+  type RemovedEvent,
+  removal,
+  thingNames,
+} from './event.ts';
+export { type Folding, fold, foldAndReport } from './fold.ts';
