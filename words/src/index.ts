@@ -2,6 +2,14 @@ export { feetInches } from './feet-inches.ts';
 export { isLanguage, type Language, languages } from './language.ts';
 export type { MessageKey } from './messages/index.ts';
 export { type FileProblem, problemSentence } from './problem-sentence.ts';
+export {
+  plainLetters,
+  type SearchSynonym,
+  type SearchTerm,
+  searchSynonyms,
+  searchTerms,
+  termsFor,
+} from './search-synonyms.ts';
 export { type Refused, type SentenceData, sentence } from './sentence.ts';
 export type { Shown, ShowOptions } from './shown.ts';
 export { type QuantityKind, quantityKinds, type UnitSystem, unitSystems } from './units.ts';

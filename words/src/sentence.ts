@@ -50,7 +50,7 @@ function details(code: string, params: Params): string {
 /** The values of a sentence as text: numbers with their unit, long texts cut, `allowed` and `reason` made. */
 export function sentenceParams(voice: Voice, data: SentenceData): Params {
   const write = numberWriter(voice, data);
-  const params: Record<string, string | number> = {};
+  const params: Record<string, string> = {};
   for (const [name, value] of Object.entries(data)) {
     if (value === null) continue;
     params[name] = typeof value === 'number' ? write(name, value) : echo(String(value));
@@ -68,7 +68,7 @@ function reasonText(voice: Voice, reason: string, data: SentenceData): string {
   return withPlace('', sentenceWithoutPlace(voice, reason, rest));
 }
 
-type NumberWriter = (name: string, value: number) => string | number;
+type NumberWriter = (name: string, value: number) => string;
 
 const withUnit = new Set(['value', 'min', 'max', 'reached']);
 
@@ -82,7 +82,7 @@ function numberWriter(voice: Voice, data: SentenceData): NumberWriter {
     if (own !== undefined) return voice.write(value, own, own === kind && digits !== undefined ? { digits } : {});
     const text = plainNumber(value, voice.language);
     if (withUnit.has(name) && unit !== '') return `${text}\u00a0${unit}`;
-    return Number.isInteger(value) && Math.abs(value) < 1000 ? value : text;
+    return text;
   };
 }
 
@@ -149,8 +149,8 @@ type Bounds = Readonly<Record<'value' | 'min' | 'max', string | number | boolean
 
 // A value refused although it equals its limit shows that the limit itself is not allowed.
 function rangeText(voice: Voice, { value, min, max }: Bounds, write: NumberWriter): string | undefined {
-  const low = unbounded(min) ? undefined : String(write('min', Number(min)));
-  const high = unbounded(max) ? undefined : String(write('max', Number(max)));
+  const low = unbounded(min) ? undefined : write('min', Number(min));
+  const high = unbounded(max) ? undefined : write('max', Number(max));
   if (low !== undefined && (high === undefined || value === min)) return `${value === min ? '>' : '≥'}\u00a0${low}`;
   if (high !== undefined && (low === undefined || value === max)) return `${value === max ? '<' : '≤'}\u00a0${high}`;
   if (low === undefined || high === undefined) return undefined;

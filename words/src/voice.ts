@@ -86,13 +86,11 @@ function plainValues(language: Language, params: Params, uses: Compiled['uses'])
   const entries = [...uses].map(([name, use]) => {
     const value = Object.hasOwn(params, name) ? params[name] : undefined;
     if (value === undefined) return [name, use === 'select' ? 'none' : '–'] as const;
+    if (use === 'plural') return [name, Number(value)] as const;
     return [name, typeof value === 'number' ? numberParam(language, value) : String(value)] as const;
   });
   return Object.fromEntries(entries);
 }
 
-// Plural rules want small whole numbers as numbers; every other number is written the reader's way.
-function numberParam(language: Language, value: number): string | number {
-  const whole = Number.isInteger(value);
-  return whole && Math.abs(value) < 1000 ? value : numberText(value, { language, digits: whole ? 0 : 2 });
-}
+const numberParam = (language: Language, value: number) =>
+  numberText(value, { language, digits: Number.isInteger(value) ? 0 : 2 });

@@ -114,7 +114,7 @@ const glue = (before: string) => (/[\d)]$/.test(before) ? '\u00a0· ' : '');
 function bracketed(value: string, before: string, after: string): string {
   const powered = /^\s*(\^|[⁰¹²³⁴-⁹])/.test(after);
   const beside = /\/\s*$/.test(before) || /^\s*\//.test(after);
-  const compound = /[/\s]/.test(value.replace(/^\S+\u00a0/, ''));
+  const compound = /[/ ]/.test(value.replace(/^\S+\u00a0/, ''));
   const hasUnit = /\u00a0|°|%/.test(value);
   const negative = value.startsWith('\u2212') && /\S\s*$/.test(before) && !/\(\s*$/.test(before);
   return (powered && hasUnit) || (beside && compound) || negative ? `(${value})` : value;
