@@ -54,8 +54,8 @@ export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
   'app.again': 'Neu lesen',
   'app.plant.failed': 'Das Werk lässt sich nicht lesen.',
   'app.plant.no-answer': 'Der Server antwortet nicht. Mit „npm start“ starten, dann „Neu lesen“ drücken.',
-  'app.plant.refused':
-    'Der Server fand einen Fehler in den Dateien des Werks ({reason}). „loopwright plant check“ zeigt ihn; berichtigen, dann „Neu lesen“ drücken.',
+  'app.plant.mistakes':
+    '{count, plural, one {In den Dateien des Werks ist # Fehler.} other {In den Dateien des Werks sind # Fehler.}} Berichtigen, dann „Neu lesen“ drücken.',
   'app.plant.not-readable':
     'Was der Server schickt, ist kein Werk ({reason}). Die Dateien mit „loopwright plant check“ prüfen, dann „Neu lesen“ drücken.',
 };

@@ -52,8 +52,8 @@ export const appEn = {
   'app.again': 'Read again',
   'app.plant.failed': 'The plant cannot be read.',
   'app.plant.no-answer': 'The server does not answer. Start it with “npm start”, then press “Read again”.',
-  'app.plant.refused':
-    'The server found a mistake in the plant’s files ({reason}). See what it is with “loopwright plant check”, mend it, then press “Read again”.',
+  'app.plant.mistakes':
+    '{count, plural, one {The plant’s files have # mistake. Mend it} other {The plant’s files have # mistakes. Mend them}}, then press “Read again”.',
   'app.plant.not-readable':
     'What the server sent is not a plant ({reason}). Check the plant’s files with “loopwright plant check”, then press “Read again”.',
 } as const;

@@ -54,8 +54,8 @@ export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
   'app.again': 'Leer otra vez',
   'app.plant.failed': 'No se puede leer la planta.',
   'app.plant.no-answer': 'El servidor no responde. Arráncalo con «npm start» y pulsa «Leer otra vez».',
-  'app.plant.refused':
-    'El servidor encontró un error en los archivos de la planta ({reason}). «loopwright plant check» dice cuál es; corrígelo y pulsa «Leer otra vez».',
+  'app.plant.mistakes':
+    '{count, plural, one {Los archivos de la planta tienen # error. Corrígelo} other {Los archivos de la planta tienen # errores. Corrígelos}} y pulsa «Leer otra vez».',
   'app.plant.not-readable':
     'Lo que envió el servidor no es una planta ({reason}). Comprueba los archivos con «loopwright plant check» y pulsa «Leer otra vez».',
 };
