@@ -1,0 +1,40 @@
+import { existsSync } from 'node:fs';
+import { type Browser, chromium } from 'playwright-core';
+
+const systemBrowser = '/usr/bin/chromium';
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** Where the browser of the tests is: `LW_CHROMIUM`, else the system's, else the one inside the npm package. */
+async function executablePath(): Promise<string> {
+  const chosen = process.env['LW_CHROMIUM'];
+  if (chosen !== undefined && chosen !== '') return chosen;
+  if (existsSync(systemBrowser)) return systemBrowser;
+  const packed = await import('@sparticuz/chromium');
+  return await packed.default.executablePath();
+}
+
+/**
+ * Starts a real Chromium for the browser tests.
+ * @returns the running browser; the caller closes it
+ * @throws Error with one sentence that says how to get a browser, when none starts
+ */
+export async function launchBrowser(): Promise<Browser> {
+  let path = systemBrowser;
+  try {
+    path = await executablePath();
+    return await chromium.launch({ executablePath: path, headless: true, args: flags });
+  } catch (cause) {
+    throw new Error(
+      `No browser started from ${path}: run "apt-get install chromium", or set LW_CHROMIUM to a Chromium program.`,
+      { cause },
+    );
+  }
+}

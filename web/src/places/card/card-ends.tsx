@@ -1,0 +1,16 @@
+import type { Page } from '@loopwright/sheets';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import { PdfButton } from './pdf-button.tsx';
+
+/** What one does with a card that has been read: take it along on paper. */
+export function CardEnds({ page }: { readonly page: Page }) {
+  const { say } = useSpeech();
+  return (
+    <div className="ends">
+      <PdfButton page={page} />
+      <button type="button" className="button" onClick={() => window.print()}>
+        {say('app.print')}
+      </button>
+    </div>
+  );
+}

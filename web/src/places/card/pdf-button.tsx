@@ -1,0 +1,31 @@
+import type { Page } from '@loopwright/sheets';
+import { useState } from 'react';
+import { useSpeech } from '../../speech/use-speech.tsx';
+
+type Progress = 'idle' | 'working' | 'done' | 'failed';
+
+/** Makes the card's PDF in the browser. The part that can do it is fetched only now. */
+export function PdfButton({ page }: { readonly page: Page }) {
+  const { say, units } = useSpeech();
+  const [progress, setProgress] = useState<Progress>('idle');
+  const make = async () => {
+    setProgress('working');
+    try {
+      const { saveCardPdf } = await import('./save-card-pdf.ts');
+      await saveCardPdf(page, units === 'us' ? 'half-letter' : 'a5');
+      setProgress('done');
+    } catch {
+      setProgress('failed');
+    }
+  };
+  return (
+    <>
+      <button type="button" className="button main-action" disabled={progress === 'working'} onClick={make}>
+        {say('app.pdf')}
+      </button>
+      <p role="status" className={progress === 'failed' ? 'strong' : 'soft'}>
+        {progress === 'idle' ? '' : say(`app.pdf.${progress}`)}
+      </p>
+    </>
+  );
+}

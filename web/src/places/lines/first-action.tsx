@@ -1,0 +1,35 @@
+import type { LinesOverview, PositionOverview } from '@loopwright/jobs';
+import { Link } from 'wouter';
+import { Mark } from '../../page/mark.tsx';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import { cardAddress } from '../card/card-address.ts';
+
+/** The torn position to go to first: the one that has stood longest. */
+export function firstTorn(overview: LinesOverview): PositionOverview | undefined {
+  return overview.lines
+    .flatMap((group) => group.positions)
+    .filter((position) => position.state === 'torn')
+    .toSorted((a, b) => (a.position.since ?? '').localeCompare(b.position.since ?? ''))[0];
+}
+
+/** The one main action of the list: the card of what is torn. Nothing torn, no main action. */
+export function FirstAction({ overview }: { readonly overview: LinesOverview }) {
+  const first = firstTorn(overview);
+  if (first === undefined) return null;
+  return (
+    <div className="first-action">
+      <CardAction overview={first} />
+    </div>
+  );
+}
+
+/** The way to a position's card, as the main action. */
+export function CardAction({ overview }: { readonly overview: PositionOverview }) {
+  const { say } = useSpeech();
+  return (
+    <Link href={cardAddress(overview.position.id)} className="button main-action">
+      {overview.state === 'torn' ? <Mark name="torn" /> : null}
+      {say('app.open-card', { position: overview.position.id })}
+    </Link>
+  );
+}

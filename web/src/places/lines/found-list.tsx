@@ -1,0 +1,58 @@
+import { Link } from 'wouter';
+import { Mark } from '../../page/mark.tsx';
+import { stateShapes } from '../../page/state-word.tsx';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import { cardAddress } from '../card/card-address.ts';
+import type { FoundPosition } from './line-words.ts';
+import { moveByArrows } from './move-focus.ts';
+
+interface FoundListProps {
+  readonly found: readonly FoundPosition[];
+  readonly chosen: string | undefined;
+}
+
+/** The positions that answer to a search, one target each; or what to type when none does. */
+export function FoundList({ found, chosen }: FoundListProps) {
+  const { say } = useSpeech();
+  return (
+    <>
+      <p aria-live="polite" className="soft">
+        {say('app.found', { count: found.length })}
+      </p>
+      {found.length === 0 ? <p>{say('app.found.none')}</p> : null}
+      <ul className="found">
+        {found.map((position) => (
+          <li key={position.id}>
+            <FoundRow found={position} chosen={position.id === chosen} />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function FoundRow({ found, chosen }: { readonly found: FoundPosition; readonly chosen: boolean }) {
+  const { say } = useSpeech();
+  const { id, line, overview } = found;
+  const shape = stateShapes[overview.state];
+  return (
+    <Link
+      href={cardAddress(id)}
+      className={`found-row state-${shape}`}
+      aria-current={chosen ? 'page' : undefined}
+      onKeyDown={moveByArrows}
+    >
+      <Mark name={shape} />
+      <span className="found-words">
+        <span className="found-id">{id}</span> <span className="tile-number">{line.name}</span>
+        <br />
+        <span>{say(`state.${overview.state}`)}</span>
+        <span className="soft">
+          {' '}
+          · {line.belt}
+          {overview.die === undefined ? '' : ` · ${overview.die}`}
+        </span>
+      </span>
+    </Link>
+  );
+}

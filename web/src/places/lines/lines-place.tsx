@@ -1,0 +1,87 @@
+import type { LinesOverview, PositionState } from '@loopwright/jobs';
+import type { Plant } from '@loopwright/plant';
+import { useMemo, useRef, useState } from 'react';
+import { useLocation } from 'wouter';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import { cardAddress } from '../card/card-address.ts';
+import { FindField } from './find-field.tsx';
+import { FirstAction } from './first-action.tsx';
+import { FoundList } from './found-list.tsx';
+import { LineGroup } from './line-group.tsx';
+import { type FoundPosition, searchable } from './line-words.ts';
+import { targetsIn } from './move-focus.ts';
+import { searchPositions } from './search-positions.ts';
+import { StateCounts } from './state-counts.tsx';
+
+interface LinesPlaceProps {
+  readonly plant: Plant;
+  readonly overview: LinesOverview;
+  /** The position whose card stands beside the list. */
+  readonly chosen: string | undefined;
+}
+
+/** Which position, and what state is it in? */
+export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
+  const [typed, setTyped] = useState('');
+  const [state, setState] = useState<PositionState>();
+  const found = useFound(overview, typed, state);
+  const list = useRef<HTMLDivElement>(null);
+  const [, goTo] = useLocation();
+  const goToFirst = () => {
+    const first = found?.[0];
+    if (first !== undefined) goTo(cardAddress(first.id));
+  };
+  return (
+    <>
+      <div className="lines-head">
+        <LinesTitle plant={plant} main={chosen === undefined} />
+        <FindField
+          typed={typed}
+          onType={setTyped}
+          onGo={goToFirst}
+          onEnterList={() => targetsIn(list.current)[0]?.focus()}
+        />
+        <StateCounts counts={overview.counts} chosen={state} onChoose={setState} />
+      </div>
+      <div ref={list} data-list="">
+        {found === undefined ? (
+          <AllLines overview={overview} chosen={chosen} />
+        ) : (
+          <FoundList found={found} chosen={chosen} />
+        )}
+      </div>
+      <FirstAction overview={overview} />
+    </>
+  );
+}
+
+/** The positions asked for, or undefined while nothing is asked: then all lines are shown. */
+function useFound(overview: LinesOverview, typed: string, state: PositionState | undefined) {
+  const { units } = useSpeech();
+  const all = useMemo(() => searchable(overview, units), [overview, units]);
+  return useMemo((): readonly FoundPosition[] | undefined => {
+    const asked = typed.trim() !== '';
+    if (!asked && state === undefined) return undefined;
+    const answering = asked ? searchPositions(all, typed) : all;
+    return answering.filter((position) => state === undefined || position.overview.state === state);
+  }, [all, typed, state]);
+}
+
+function LinesTitle({ plant, main }: { readonly plant: Plant; readonly main: boolean }) {
+  const { say } = useSpeech();
+  const Heading = main ? 'h1' : 'h2';
+  return (
+    <div>
+      <Heading>{say('app.lines')}</Heading>
+      <p className="soft">
+        {plant.name} · {say('app.positions', { count: Object.keys(plant.positions).length })}
+      </p>
+    </div>
+  );
+}
+
+function AllLines({ overview, chosen }: { readonly overview: LinesOverview; readonly chosen: string | undefined }) {
+  const { say } = useSpeech();
+  if (overview.lines.length === 0) return <p>{say('app.lines.none')}</p>;
+  return overview.lines.map((group) => <LineGroup key={group.line.id} group={group} chosen={chosen} />);
+}

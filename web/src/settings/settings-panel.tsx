@@ -1,0 +1,73 @@
+import type { Plant } from '@loopwright/plant';
+import { type Language, languages, unitSystems } from '@loopwright/words';
+import { useSpeech } from '../speech/use-speech.tsx';
+import { ChoiceGroup } from './choice-group.tsx';
+import { themes } from './settings.ts';
+import { useSettings } from './use-settings.tsx';
+
+// A reader who landed in a foreign language must recognise his own, so these are never translated.
+const ownNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch', es: 'Español' };
+
+/** Everything a reader may choose. Presses only where a plant is known. */
+export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) {
+  return (
+    <>
+      {plant === undefined ? null : <JobChoices plant={plant} />}
+      <ReaderChoices />
+    </>
+  );
+}
+
+function JobChoices({ plant }: { readonly plant: Plant }) {
+  const { say } = useSpeech();
+  const { settings, change } = useSettings();
+  const presses = Object.values(plant.presses);
+  return (
+    <>
+      <ChoiceGroup
+        title={say('app.people')}
+        options={([1, 2] as const).map((value) => ({ value, shown: say(`app.people.${value}`) }))}
+        chosen={settings.people}
+        onChoose={(people) => change({ people })}
+      />
+      {presses.length < 2 ? null : (
+        <ChoiceGroup
+          title={say('app.press')}
+          options={[
+            { value: '', shown: say('app.press.any') },
+            ...presses.map((press) => ({ value: press.id, shown: `${press.id} ${press.name}` })),
+          ]}
+          chosen={settings.press}
+          onChoose={(press) => change({ press })}
+        />
+      )}
+    </>
+  );
+}
+
+function ReaderChoices() {
+  const { say } = useSpeech();
+  const { settings, change } = useSettings();
+  return (
+    <>
+      <ChoiceGroup
+        title={say('app.language')}
+        options={languages.map((value) => ({ value, shown: <span lang={value}>{ownNames[value]}</span> }))}
+        chosen={settings.language}
+        onChoose={(language) => change({ language })}
+      />
+      <ChoiceGroup
+        title={say('app.units')}
+        options={unitSystems.map((value) => ({ value, shown: say(`app.units.${value}`) }))}
+        chosen={settings.units}
+        onChoose={(units) => change({ units })}
+      />
+      <ChoiceGroup
+        title={say('app.theme')}
+        options={themes.map((value) => ({ value, shown: say(`app.theme.${value}`) }))}
+        chosen={settings.theme}
+        onChoose={(theme) => change({ theme })}
+      />
+    </>
+  );
+}

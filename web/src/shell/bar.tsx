@@ -1,0 +1,57 @@
+import type { Plant } from '@loopwright/plant';
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { Mark } from '../page/mark.tsx';
+import { SettingsPanel } from '../settings/settings-panel.tsx';
+import { useSpeech } from '../speech/use-speech.tsx';
+
+interface BarProps {
+  readonly place: 'lines' | 'card';
+  readonly plant: Plant | undefined;
+  /** Where the card leads: the one that is open, else the torn one. */
+  readonly card: string | undefined;
+}
+
+/** On a phone the bar above the page, on a wide screen the column of places on its left. */
+export function Bar({ place, plant, card }: BarProps) {
+  const { say } = useSpeech();
+  const [open, setOpen] = useState(false);
+  return (
+    <header className="bar" data-place={place}>
+      <p className="brand">Loopwright</p>
+      <Link href="/" className="back">
+        <Mark name="left" />
+        {say('app.lines')}
+      </Link>
+      <Places place={place} card={card} />
+      <button
+        type="button"
+        className="button settings-button"
+        aria-expanded={open}
+        aria-controls="settings"
+        onClick={() => setOpen(!open)}
+      >
+        {say('app.settings')}
+      </button>
+      <div id="settings" className={open ? 'settings' : 'settings is-closed'}>
+        <SettingsPanel plant={plant} />
+      </div>
+    </header>
+  );
+}
+
+function Places({ place, card }: Omit<BarProps, 'plant'>) {
+  const { say } = useSpeech();
+  return (
+    <nav className="places" aria-label={say('app.places')}>
+      <Link href="/" className="place" aria-current={place === 'lines' ? 'page' : undefined}>
+        {say('app.lines')}
+      </Link>
+      {card === undefined ? null : (
+        <Link href={card} className="place" aria-current={place === 'card' ? 'page' : undefined}>
+          {say('card.title')}
+        </Link>
+      )}
+    </nav>
+  );
+}
