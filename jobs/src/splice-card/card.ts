@@ -1,5 +1,7 @@
 import type { Belt, Die, Line, Position, Press, Pulley, Recipe, Roll, Template } from '@loopwright/plant';
 import type { PositionState } from '../lines/position-state.ts';
+import type { LengthSource } from '../loop/endless-length.ts';
+import type { NoLoop } from '../loop/loop.ts';
 import type { Quantity } from '../quantity.ts';
 
 /** Things that may be unknown to the plant; the card says what to measure and goes on. */
@@ -36,7 +38,6 @@ export const cardWarningCodes = [
   'press-check-unknown',
   'press-too-small',
   'belt-wider-than-pulley',
-  'die-does-not-fit',
   'thin-edge-finger',
   'roll-too-short',
   'roll-not-sealed',
@@ -45,7 +46,6 @@ export const cardWarningCodes = [
   'antistatic-area',
   'explosive-area',
   'food-area',
-  'other-belt-on-line',
   'take-up-on-tight-side',
 ] as const;
 export type CardWarningCode = (typeof cardWarningCodes)[number];
@@ -95,14 +95,6 @@ export interface GatherItem {
   readonly left?: Quantity;
 }
 
-/** One way in which the endless length is known. */
-export interface LengthSource {
-  readonly kind: 'survey' | 'old-belt' | 'record';
-  readonly length: Quantity;
-  /** Its weight in the result, 0 to 1. */
-  readonly weight: number;
-}
-
 export interface CardLengths {
   /** Endless length of the slack belt. */
   readonly endless: Quantity;
@@ -114,13 +106,17 @@ export interface CardLengths {
   readonly sources: readonly LengthSource[];
   /** False when the sources differ by more than chance allows. */
   readonly sourcesAgree: boolean;
+  /** Between the two sources that differ most. */
+  readonly difference: Quantity;
 }
 
 /** Lateral phase of the fingers, both ends the same way up and against the same fence. */
 export interface CardPhase {
-  readonly setting: 'tip' | 'flank' | 'either';
+  readonly setting: 'tip' | 'flank';
   /** Distance of the first tip from the fence-side belt edge. */
   readonly firstTip: Quantity;
+  /** How far to move the fence before punching the second end; 0 when it stays. */
+  readonly secondEndFenceMove: Quantity;
   /** Width of the thinnest edge finger, and what it should be at least. */
   readonly score: Quantity;
   readonly threshold: Quantity;
@@ -190,14 +186,16 @@ export interface CardPath {
 export interface CardTension {
   readonly strand: Quantity;
   readonly fresh: Quantity;
+  /** What the take-up's travel alone gives, with the tolerance of the cut; marks are better. */
+  readonly elongationByTakeUp: Quantity;
   readonly pull: Quantity;
   readonly slipReserve?: Quantity;
   readonly pullAtSlip?: Quantity;
   readonly driveShaftLoad?: Quantity;
   readonly freshDriveShaftLoad?: Quantity;
   readonly elongationForNoSlip?: Quantity;
-  /** Days from fitting to the re-tension visit, when the relaxation readings are known. */
-  readonly retensionAfter?: Quantity;
+  /** Days from fitting to the re-tension visit. */
+  readonly retensionAfter: Quantity;
 }
 
 /** The press stack in the order of the hands, bottom first. */
@@ -285,6 +283,8 @@ export interface SpliceCard {
   readonly phase: CardPhase;
   readonly marks: CardMarks;
   readonly path?: CardPath;
+  /** Why the entered pulleys make no loop, as the engine refused them. */
+  readonly noPath?: NoLoop;
   readonly takeUp: CardTakeUp;
   readonly press: CardPress;
   readonly tension: CardTension;

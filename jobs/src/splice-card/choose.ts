@@ -1,23 +1,27 @@
-import type { Belt, Die, Line, Plant, Press, Recipe, Roll, Template } from '@loopwright/plant';
+import {
+  type Belt,
+  type Die,
+  type Line,
+  type Plant,
+  type Press,
+  pocketTakesThickness,
+  pocketTakesWidth,
+  type Recipe,
+  type Roll,
+  type Template,
+} from '@loopwright/plant';
 
-const equal = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
+/** Rolls and lines are cut to a tenth of a millimetre at best. */
+const sameWidth_m = 0.00005;
 
-/** The die whose fingers are those of the belt and that is wide enough for it. */
-export function chooseDie(plant: Plant, belt: Belt, width_m: number): Die | undefined {
-  return Object.values(plant.dies).find(
-    (die) =>
-      equal(die.pitch_m, belt.fingerPitch_m) &&
-      equal(die.fingerLength_m, belt.fingerLength_m) &&
-      die.maxWidth_m >= width_m - 1e-9,
-  );
-}
-
-/** The template for that die whose pocket holds the belt; the closest pocket of those that do. */
+/** The template for that die whose pocket takes the belt. */
 export function chooseTemplate(plant: Plant, die: Die | undefined, belt: Belt, width_m: number): Template | undefined {
-  return Object.values(plant.templates)
-    .filter((template) => template.die === die?.id && template.pocketWidth_m >= width_m - 1e-9)
-    .filter((template) => Math.abs(template.pocketDepth_m - belt.thickness_m) <= 0.3e-3)
-    .sort((a, b) => a.pocketWidth_m - b.pocketWidth_m)[0];
+  return Object.values(plant.templates).find(
+    (template) =>
+      template.die === die?.id &&
+      pocketTakesWidth(template, width_m) &&
+      pocketTakesThickness(template, belt.thickness_m),
+  );
 }
 
 /** The press asked for, else the first whose check is in date, else the first. */
@@ -54,6 +58,6 @@ export function chooseRecipe(plant: Plant, belt: Belt, press: Press | undefined)
 export function chooseRoll(plant: Plant, belt: Belt, line: Line, needed_m: number | undefined): Roll | undefined {
   const long = (roll: Roll): number => (needed_m === undefined || roll.left_m >= needed_m ? 0 : 1);
   return Object.values(plant.rolls)
-    .filter((roll) => roll.belt === belt.id && equal(roll.width_m, line.width_m))
+    .filter((roll) => roll.belt === belt.id && Math.abs(roll.width_m - line.width_m) <= sameWidth_m)
     .sort((a, b) => long(a) - long(b) || Number(b.sealed) - Number(a.sealed) || a.left_m - b.left_m)[0];
 }

@@ -1,0 +1,104 @@
+import {
+  endlessLengthRow,
+  estimateOfThreeRow,
+  estimateOfTwoRow,
+  oldBeltLengthRow,
+  reconcileLengths,
+} from '@loopwright/engine/loop';
+import { work } from '@loopwright/engine/worked';
+import type { Line, Position } from '@loopwright/plant';
+import { computed, given, type Quantity } from '../quantity.ts';
+import type { Loop } from './loop.ts';
+
+/** One way in which the endless length is known. */
+export interface LengthSource {
+  readonly kind: 'survey' | 'old-belt' | 'record';
+  /** Endless length with its 95 % range. */
+  readonly length: Quantity;
+  /** Its weight in the result, 0 to 1. */
+  readonly weight: number;
+}
+
+export interface EndlessLength {
+  readonly endless: Quantity;
+  readonly sources: readonly LengthSource[];
+  /** False when the sources differ by more than chance allows. */
+  readonly agree: boolean;
+  /** Between the two that differ most [m]; 0 for a single source. */
+  readonly difference: Quantity;
+}
+
+/** An old belt's length is no better known than this, whatever the tape says: common practice, no source. */
+const oldBeltShare = 0.003;
+/** A record without an uncertainty of its own: share of its length, common practice, no source. */
+const recordShare = 0.0005;
+
+interface Candidate {
+  readonly kind: LengthSource['kind'];
+  readonly length: Quantity;
+  /** Half the 95 % range [m]: two standard uncertainties. */
+  readonly half_m: number;
+}
+
+/**
+ * The endless length of a position's belt from everything that says it: the path at the set elongation, the last
+ * record, the old belt. Each source counts by its uncertainty; where they disagree by more than chance, the range
+ * covers them all and the answer says so.
+ *
+ * @returns undefined when nothing is known
+ */
+export function endlessLength(position: Position, line: Line, loop: Loop | undefined): EndlessLength | undefined {
+  const candidates = [survey(line, loop), record(position), oldBelt(position, line)].filter((c) => c !== undefined);
+  if (candidates.length === 0) return undefined;
+  const joined = reconcileLengths(
+    candidates.map(({ kind, length, half_m }) => ({ kind, length_m: length.value, standardUncertainty_m: half_m / 2 })),
+  );
+  return {
+    endless: estimate(candidates, joined.length_m, joined.range_m),
+    sources: candidates.map(({ kind, length }, i) => ({ kind, length, weight: joined.weights[i] ?? 0 })),
+    agree: joined.agree,
+    difference: computed('length', spread(candidates)),
+  };
+}
+
+function survey(line: Line, loop: Loop | undefined): Candidate | undefined {
+  if (!loop) return undefined;
+  const e = line.setElongation;
+  const half_m = (2 * loop.uncertainty_m) / (1 + e);
+  const worked = work(endlessLengthRow, { L: loop.path.length_m, e });
+  return { kind: 'survey', length: computed('length', worked, half_m), half_m };
+}
+
+function record(position: Position): Candidate | undefined {
+  const length_m = position.recordedLength_m;
+  if (length_m === undefined) return undefined;
+  const half_m = position.recordedUncertainty_m ?? recordShare * length_m;
+  return { kind: 'record', length: given('length', length_m, position, 'recordedLength_m', half_m), half_m };
+}
+
+function oldBelt(position: Position, line: Line): Candidate | undefined {
+  const measured_m = position.oldBeltLength_m;
+  if (measured_m === undefined) return undefined;
+  const half_m = Math.max(position.oldBeltUncertainty_m ?? 0, oldBeltShare * measured_m);
+  const worked = work(oldBeltLengthRow, {
+    M: measured_m,
+    e: position.oldBeltTensioned ? line.setElongation : 0,
+    s: position.oldBeltSet ?? 0,
+  });
+  return { kind: 'old-belt', length: computed('length', worked, half_m), half_m };
+}
+
+function estimate(candidates: readonly Candidate[], value_m: number, range: readonly [number, number]): Quantity {
+  const [a, b, c] = candidates;
+  if (!a || !b) return a?.length ?? computed('length', value_m, range);
+  const two = { L1: a.length.value, u1: a.half_m / 2, L2: b.length.value, u2: b.half_m / 2 };
+  const worked = c
+    ? work(estimateOfThreeRow, { ...two, L3: c.length.value, u3: c.half_m / 2 })
+    : work(estimateOfTwoRow, two);
+  return computed('length', worked, range);
+}
+
+function spread(candidates: readonly Candidate[]): number {
+  const lengths = candidates.map(({ length }) => length.value);
+  return Math.max(...lengths) - Math.min(...lengths);
+}
