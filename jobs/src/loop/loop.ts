@@ -70,7 +70,7 @@ function solved(line: Line, belt: Belt, led: LinePulleys, pulleys: readonly Pull
     fromSurvey: led.survey !== undefined,
     drive: pulleys.findIndex(({ role }) => role === 'drive'),
     takeUp,
-    carryingSpan: carryingSpan(pulleys, path.spans_m),
+    carryingSpan: carryingSpan(path),
     takeUpWrap_rad: takeUp < 0 ? 0 : effectiveWrap(path, takeUp, line),
   };
 }

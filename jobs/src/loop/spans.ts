@@ -1,22 +1,20 @@
-import type { Pulley } from '@loopwright/plant';
+import type { BeltPath } from '@loopwright/engine/loop';
 
 /** Room that a splice needs on a straight span besides the press: 0.5 m clear on each side. Common practice, no source. */
 const clearEachSide_m = 0.5;
 
-/** The span under the carrying rollers: the highest one between two end pulleys, else the longest of all. */
-export function carryingSpan(pulleys: readonly Pulley[], spans_m: ArrayLike<number>): number {
-  let best = -1;
-  let bestHeight = Number.NEGATIVE_INFINITY;
-  pulleys.forEach((pulley, i) => {
-    const next = pulleys[(i + 1) % pulleys.length];
-    if (next === undefined || pulley.role !== 'end' || next.role !== 'end') return;
-    const height = pulley.y_m + next.y_m;
-    if (height > bestHeight) {
-      bestHeight = height;
-      best = i;
-    }
+/** The span under the carrying rollers: the highest of the long ones, whatever stands at its ends. */
+export function carryingSpan({ spans_m, tangents }: Pick<BeltPath, 'spans_m' | 'tangents'>): number {
+  const long_m = Math.max(...spans_m) / 2;
+  let best = 0;
+  let bestHeight_m = Number.NEGATIVE_INFINITY;
+  tangents.forEach(({ from, to }, i) => {
+    const height_m = (from[1] + to[1]) / 2;
+    if ((spans_m[i] ?? 0) < long_m || height_m <= bestHeight_m) return;
+    best = i;
+    bestHeight_m = height_m;
   });
-  return best >= 0 ? best : longest(spans_m, () => true);
+  return best;
 }
 
 /**

@@ -1,4 +1,5 @@
-import { spliceStrength } from '@loopwright/engine/splice';
+import { spliceStrength, spliceStrengthRow } from '@loopwright/engine/splice';
+import { work } from '@loopwright/engine/worked';
 import type { Belt, Die } from '@loopwright/plant';
 import { computed, type Quantity } from '../quantity.ts';
 
@@ -20,7 +21,8 @@ export function expectedStrength(belt: Belt, die: Die | undefined, thinEdge: boo
     developmentLength_m,
     beltStrength_N_mm: belt.strength_N_mm,
     weldShear_MPa,
-    edgeFactor: thinEdge ? thinEdgeFactor : 1,
   });
-  return { ...computed('forcePerWidth', estimate.strength_N_mm), uncalibrated: true };
+  const k = thinEdge ? thinEdgeFactor : 1;
+  const worked = work(spliceStrengthRow, { k, c: 1, A: estimate.reinforcement_N_mm, B: estimate.weld_N_mm });
+  return { ...computed('forcePerWidth', worked), uncalibrated: true };
 }
