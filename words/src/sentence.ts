@@ -63,9 +63,11 @@ export function sentenceParams(voice: Voice, data: SentenceData): Params {
 
 const echo = (text: string) => (text.length > longestEcho ? `${text.slice(0, longestEcho)}…` : text);
 
+// The reason lies deeper than what the person wrote, so its SI values stand in the reader's units.
 function reasonText(voice: Voice, reason: string, data: SentenceData): string {
   const { reason: _, ...rest } = data;
-  return withPlace('', sentenceWithoutPlace(voice, reason, rest));
+  const kind = kindOfUnit[String(data.unit)];
+  return withPlace('', sentenceWithoutPlace(voice, reason, kind === undefined ? rest : { ...rest, kind }));
 }
 
 type NumberWriter = (name: string, value: number) => string;
@@ -80,7 +82,7 @@ function numberWriter(voice: Voice, data: SentenceData): NumberWriter {
   return (name, value) => {
     const own = kindOfName(name) ?? (isMeasure(name) ? kind : undefined);
     if (own !== undefined) return voice.write(value, own, own === kind && digits !== undefined ? { digits } : {});
-    const text = plainNumber(value, voice.language);
+    const text = plainNumber(value, voice.language, tellsApart(voice, data) ? 6 : 15);
     if (withUnit.has(name) && unit !== '') return `${text}\u00a0${unit}`;
     return text;
   };
@@ -88,6 +90,13 @@ function numberWriter(voice: Voice, data: SentenceData): NumberWriter {
 
 const measures = new Set(['value', 'min', 'max', 'reached', 'pitch', 'fingerLength', 'width', 'thickness', 'limit']);
 const isMeasure = (name: string) => measures.has(name);
+
+const kindOfUnit: Readonly<Record<string, QuantityKind>> = {
+  m: 'shortLength',
+  rad: 'angle',
+  N: 'force',
+  'm/s': 'speed',
+};
 
 const kindNamed = (name: unknown): QuantityKind | undefined => quantityKinds.find((kind) => kind === name);
 
@@ -120,6 +129,12 @@ function telling(voice: Voice, data: SentenceData, kind: QuantityKind): number |
   return alike() ? [1, 2, 3, 4, 5, 6].find((digits) => !alike(digits)) : undefined;
 }
 
+// Six digits do, unless the value would read like the limit it misses.
+function tellsApart(voice: Voice, { value, min, max }: SentenceData): boolean {
+  const text = (number: unknown) => (typeof number === 'number' ? plainNumber(number, voice.language) : undefined);
+  return [min, max].every((bound) => bound === value || text(bound) === undefined || text(bound) !== text(value));
+}
+
 function unitText(voice: Voice, unit: string): string {
   if (unit === 'N/mm/%') return voice.say('unit.modulus-metric');
   if (unit === 'd') return voice.say('unit.days');
@@ -139,19 +154,23 @@ const unbounded = (bound: unknown): bound is undefined | null => typeof bound !=
 
 function allowedText(voice: Voice, data: SentenceData, write: NumberWriter): string | undefined {
   const { value, min, max, step } = data;
-  const limits = [rangeText(voice, { value, min, max }, write), step === 1 ? voice.say('limits.whole') : undefined];
+  const limits = [
+    rangeText(voice, { value, min, max, above: data.above }, write),
+    step === 1 ? voice.say('limits.whole') : undefined,
+  ];
   const said = limits.filter((limit) => limit !== undefined);
   if (said.length > 0) return said.join(', ');
   return 'min' in data || 'max' in data ? voice.say('limits.finite') : undefined;
 }
 
-type Bounds = Readonly<Record<'value' | 'min' | 'max', string | number | boolean | null | undefined>>;
+type Bounds = Readonly<Record<'value' | 'min' | 'max' | 'above', string | number | boolean | null | undefined>>;
 
-// A value refused although it equals its limit shows that the limit itself is not allowed.
-function rangeText(voice: Voice, { value, min, max }: Bounds, write: NumberWriter): string | undefined {
+// A value refused although it equals its limit shows that the limit itself is not allowed; `above` says so.
+function rangeText(voice: Voice, { value, min, max, above }: Bounds, write: NumberWriter): string | undefined {
   const low = unbounded(min) ? undefined : write('min', Number(min));
   const high = unbounded(max) ? undefined : write('max', Number(max));
-  if (low !== undefined && (high === undefined || value === min)) return `${value === min ? '>' : '≥'}\u00a0${low}`;
+  if (low !== undefined && (high === undefined || value === min))
+    return `${above === true || value === min ? '>' : '≥'}\u00a0${low}`;
   if (high !== undefined && (low === undefined || value === max)) return `${value === max ? '<' : '≤'}\u00a0${high}`;
   if (low === undefined || high === undefined) return undefined;
   return voice.say('limits.between' satisfies MessageKey, { min: bare(low, high), max: high });

@@ -38,8 +38,8 @@ export function workedText(
   const result = inFormula(voice, formula.result.kind, value, formula.expression);
   return {
     title: word(voice, `formula.${formula.id}`, formula.id),
-    expression: formula.expression,
-    withNumbers: `${formula.result.symbol} = ${numbersInPlace(rightSide(formula), written)} = ${result}`,
+    expression: printed(formula.expression),
+    withNumbers: printed(`${formula.result.symbol} = ${numbersInPlace(rightSide(formula), written)} = ${result}`),
     symbols: [
       ...Object.entries(formula.symbols).map(([symbol, { kind, meaning }]) => ({
         symbol,
@@ -54,6 +54,17 @@ export function workedText(
     ],
     source: formula.source,
   };
+}
+
+/** An expression as a book prints it: `4 * m * l^2` becomes `4 · m · l²`. */
+export function printed(expression: string): string {
+  return expression
+    .replace(/ ?\* ?/g, ' · ')
+    .replace(/\^2(?![\d.])/g, '²')
+    .replace(/\^3(?![\d.])/g, '³')
+    .replaceAll(' - ', ' − ')
+    .replace(/(?<![\p{L}\p{N}_])pi(?![\p{L}\p{N}_])/gu, 'π')
+    .replace(/(?<![\p{L}\p{N}_])sqrt\(/gu, '√(');
 }
 
 function rightSide(formula: FormulaSource): string {
@@ -73,7 +84,7 @@ function writtenValues(voice: Voice, formula: FormulaSource, inputs: Readonly<Re
 function inFormula(voice: Voice, kind: QuantityKind, value: number, expression: string): string {
   if (kind === 'time') return voice.write(value, kind, { digits: 0 });
   if (kind === 'angle' && wantsRadians(expression)) return `${voice.number(value, 4)}\u00a0rad`;
-  return voice.write(value, kind);
+  return voice.write(value, kind, kind === 'angle' ? { digits: 2 } : {});
 }
 
 const wantsRadians = (expression: string) => /\bexp\b|e\^/.test(expression) || !/a?(sin|cos|tan)\b/.test(expression);

@@ -71,6 +71,6 @@ describe('worked formulas', () => {
     const spoken = (expression: string) =>
       readable(workedText(voice('en', 'metric'), row(expression), { w: Math.PI }, 1).withNumbers);
     expect(spoken('y = exp(w)')).toBe('y = exp(3.1416 rad) = 1.00');
-    expect(spoken('y = 2 * sin(w / 2)')).toBe('y = 2 * sin(180.0° / 2) = 1.00');
+    expect(spoken('y = 2 * sin(w / 2)')).toBe('y = 2 · sin(180.00° / 2) = 1.00');
   });
 });

@@ -22,4 +22,50 @@ export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'refusal.too-few': 'hay {count} entradas y debe ser {allowed}. Añadir las que faltan.',
   'refusal.too-many': 'hay {count} entradas y debe ser {allowed}. Quitar algunas.',
   'refusal.no-result': 'estos valores juntos no dan un número finito. Buscar un cero o unidades confundidas.',
+  'refusal.one-of': 'dar exactamente uno de: {fields}.',
+  'refusal.wrong-way-round':
+    'se dio {value} y debe ser {allowed}. El final va después del principio: cambiarlos o corregirlos.',
+  'refusal.wrong-count': 'hay {value} entradas y se esperan exactamente {min}. Dar una para cada uno.',
+  // The path of the belt.
+  'refusal.too-few-pulleys':
+    'hay {value} poleas y debe ser {allowed}. Dar cada polea que toca la correa, en orden de marcha.',
+  'refusal.no-tangent':
+    'entre las poleas {pulley} y {other} no cabe un tramo recto: sus centros distan {value} y debe ser {allowed}. Comprobar coordenadas, radios y giros.',
+  'refusal.pulley-not-touched':
+    'la correa no toca la polea {pulley} por el lado indicado{others, select, none {} other {, ni {others}}}. Comprobar su posición y su giro, u omitirla.',
+  'refusal.pulleys-overlap':
+    'las poleas {pulley} y {other} se solapan: sus centros distan {value} y debe ser {allowed}. Comprobar coordenadas y radios.',
+  'refusal.belt-hits-pulley':
+    'la correa de la polea {other} a la {otherTo} atraviesa la polea {pulley}: pasa a {value} de su centro y debe ser {allowed}. Comprobar su posición o rodearla.',
+  'refusal.belt-crosses-itself':
+    'la correa se cruza en la polea {pulley}{other, select, none {} other { y {other}}}. Comprobar orden y giros; un ocho necesita crossed: true.',
+  'refusal.belt-not-crossed':
+    'se pide una correa cruzada, pero esta no se cruza. Poner crossed en false o comprobar los giros.',
+  'refusal.face-contradicts-turn':
+    'la polea {pulley} gira a la {turn, select, left {izquierda} right {derecha} other {{turn}}} y toca la {expected, select, running {cara de poleas} back {cara de rodillos} other {{expected}}}, no la {value, select, running {cara de poleas} back {cara de rodillos} other {{value}}}. Corregir cara o giro.',
+  'refusal.no-direction': 'la dirección es 0, 0. Escribir hacia dónde apunta, por ejemplo 0 y -1 hacia abajo.',
+  'refusal.take-up-shortens-loop':
+    'en esta dirección el tensor no alarga el recorrido ({value}; debe ser {allowed}). Invertir la dirección o comprobar qué polea es.',
+  // Lengths and splices.
+  'refusal.nothing-left':
+    'se dio {value} y debe ser {allowed}: con más no quedaría correa. Corregir el recorte o la longitud.',
+  'refusal.too-few-sources': 'hay {value} fuentes y debe ser {allowed}. Dar al menos una longitud conocida.',
+  'refusal.too-many-sources': 'hay {value} fuentes y debe ser {allowed}. Dejar las mejores.',
+  // The survey of a line.
+  'refusal.measurement-missing': 'falta esta medida; la disposición la necesita. Medirla y anotarla.',
+  'refusal.measurement-not-used':
+    'se dio {value}, pero esta disposición no tiene esa medida. Quitarla o elegir otra disposición.',
+  'refusal.measurement-out-of-order':
+    'con {value} la polea {pulley} queda a {reached} y debe ser {allowed}: estaría antes que la anterior. Medir las dos otra vez.',
+  'refusal.same-end':
+    'el accionamiento y el tensor no pueden estar en el mismo extremo ({value, select, infeed {entrada} discharge {salida} other {{value}}}). Corregir uno de los dos.',
+  // Notes beside a result that was computed all the same.
+  'note.not-in-place':
+    'los extremos no se juntan en el sitio: hay que recoger {value} de correa. Buscar más recorrido del tensor o tirar con mordazas.',
+  'note.take-up-blocked':
+    'antes de {value} de recorrido la polea tensora choca con la correa o con otra polea. Comprobar recorrido y dirección.',
+  'note.belt-broke':
+    'en {count} de {of} ensayos se rompió la correa y no el empalme; cuentan como cota inferior. La resistencia real es mayor.',
+  'note.spread-too-wide':
+    'los ensayos se dispersan tanto que la resistencia característica es {value}. Ensayar más muestras y buscar la causa.',
 };
