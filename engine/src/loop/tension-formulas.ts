@@ -83,8 +83,8 @@ export const shaftLoadRow = workedFormula({
   expression: 'R = sqrt(T1^2 + T2^2 - 2 * T1 * T2 * cos(w))',
   result: { symbol: 'R', kind: 'force', meaning: 'shaftLoad' },
   symbols: { T1: sym.tightTension, T2: sym.slackTension, w: sym.wrap },
-  // Same sum of two vectors, written so that it cannot lose its digits when T1 = T2.
-  compute: ({ T1, T2, w }) => Math.hypot(T1 - T2, 2 * Math.sqrt(T1 * T2) * Math.sin(w / 2)),
+  // The same vector sum, written so that it keeps its digits when T1 = T2 and w is small.
+  compute: ({ T1, T2, w }) => Math.sqrt((T1 - T2) ** 2 + 4 * T1 * T2 * Math.sin(w / 2) ** 2),
   range: { T1: range.force_N, T2: range.force_N, w: [0, 6.283185307] },
   source: 'derived: vector sum of the two strand tensions',
   examples: [
