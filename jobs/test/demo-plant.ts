@@ -11,5 +11,5 @@ export function demoPlant(): Plant {
       .filter((name) => name.endsWith('.csv'))
       .map((name) => [name, new Uint8Array(readFileSync(join(folder, name)))]),
   );
-  return fold(definitions(readPlantFolder(files)));
+  return fold(definitions(readPlantFolder(files).definitions));
 }

@@ -74,12 +74,14 @@ type Grip = Pick<
 function grip(belt: Belt, line: Line, loop: Loop, marks: CardMarks, pull: Quantity): Grip {
   const relaxed = solved(belt, line, loop, marks.strandTension.value, pull.value);
   const fresh = solved(belt, line, loop, marks.freshTension.value, pull.value);
-  const atSlip_N = relaxed.slipReserve * pull.value;
+  const shafts = { driveShaftLoad: driveShaftLoad(relaxed), freshDriveShaftLoad: driveShaftLoad(fresh) };
+  if (relaxed.slipReserve === null) return shafts;
+  // Fixed centres: as the load grows the slack side falls, so slip starts earlier than this load's slack side says.
+  const atSlip_N = relaxed.pullAtSlip_N ?? relaxed.slipReserve * pull.value;
   return {
+    ...shafts,
     slipReserve: computed('ratio', work(slipReserveRow, { Ps: atSlip_N, P: pull.value })),
     pullAtSlip: pullAtSlip(belt, line, relaxed, marks.strandTension.value, atSlip_N, pull.value),
-    driveShaftLoad: driveShaftLoad(relaxed),
-    freshDriveShaftLoad: driveShaftLoad(fresh),
     ...(line.takeUpKind === 'screw' && elongationForNoSlip(belt, line, marks, atSlip_N, pull.value)),
   };
 }
