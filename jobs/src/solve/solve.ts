@@ -1,0 +1,59 @@
+import { Refusal, type Warning } from '@loopwright/engine/refusal';
+import { engineVersion } from '@loopwright/engine/version';
+import type { Answer, AnswerWarning, Problem, Say } from './answer.ts';
+import { defaultsUsed } from './defaults-used.ts';
+import { explained } from './explain.ts';
+import { plainResult } from './plain-result.ts';
+import { readInput } from './read-input.ts';
+import type { NotSettled, Topic } from './topic.ts';
+
+export interface SolveOptions {
+  /** Makes the sentences of refusals and warnings. */
+  readonly say: Say;
+  /** True to add the worked formulas behind the answer, numbers in place. */
+  readonly explain?: boolean;
+}
+
+/**
+ * Answers one question of a topic. Whatever is wrong with the input comes back as a refusal, never as an exception.
+ * @param topic - row of the table of topics
+ * @param input - anything; usually what a JSON text held
+ */
+export function solve(topic: Topic, input: unknown, { say, explain = false }: SolveOptions): Answer {
+  try {
+    const read = readInput(topic.input, input);
+    const { warnings = [], used = {}, notConverged, ...result } = topic.run(read);
+    const frame = {
+      warnings: warnings.map((each) => warned(each, say)),
+      engine: engineVersion,
+      used: plainResult({ ...defaultsUsed(input, read), ...used }) as Record<string, unknown>,
+    };
+    if (notConverged !== undefined) return { ...unsettled(notConverged), ...frame };
+    const reasons = explain ? { explain: topic.worked(read, result).map(explained) } : {};
+    return { status: 'ok', ...(plainResult(result) as object), ...frame, ...reasons };
+  } catch (cause) {
+    if (!(cause instanceof Refusal)) throw cause;
+    return refusedAnswer(cause, say);
+  }
+}
+
+/** The answer to something that cannot be computed with. */
+export function refusedAnswer(problem: Problem, say: Say): Answer {
+  const { code, path } = problem;
+  const data = plainResult(problem.data) as Problem['data'];
+  const message = say({ code, path, data });
+  return { status: 'refused', code, path, data, message, warnings: [], engine: engineVersion, used: {} };
+}
+
+function unsettled({ reason, residual, iterations }: NotSettled) {
+  return {
+    status: 'not-converged',
+    reason,
+    residual: Number.isFinite(residual) ? residual : null,
+    iterations,
+  } as const;
+}
+
+function warned({ code, path, data }: Warning, say: Say): AnswerWarning {
+  return { code, ...(path === undefined ? {} : { path }), data, message: say({ code, path: path ?? '', data }) };
+}

@@ -1,0 +1,41 @@
+import type { Warning } from '@loopwright/engine/refusal';
+import type { Worked } from '@loopwright/engine/worked';
+import type * as z from 'zod';
+
+/** What a topic's function gives back: the fields of its result, and beside them what the engine has to add. */
+export interface Outcome {
+  readonly warnings?: readonly Warning[] | undefined;
+  /** Defaults that only the computation could know, by the path of their field. */
+  readonly used?: Readonly<Record<string, unknown>> | undefined;
+  /** Set by a solver that did not settle. */
+  readonly notConverged?: NotSettled | undefined;
+}
+
+export interface NotSettled {
+  readonly reason: string;
+  readonly residual: number;
+  readonly iterations: number;
+}
+
+/** One row of the table of topics: a public question with its public form. */
+export interface Topic<I = unknown, O extends object = object> {
+  readonly id: string;
+  readonly about: string;
+  readonly input: z.ZodType<I>;
+  readonly output: z.ZodObject;
+  /** Worked formulas behind it. */
+  readonly formulas: readonly string[];
+  run(input: I): O & Outcome;
+  /** The formulas with the numbers of one answer in place. */
+  worked(input: I, result: O): readonly Worked[];
+}
+
+/** A row whose functions know the type of their own input; outside, rows are all alike. */
+export function topic<I, O extends object>(row: Topic<I, O>): Topic {
+  return {
+    ...row,
+    input: row.input as z.ZodType<unknown>,
+    run: (input) => row.run(input as I),
+    worked: (input, result) => row.worked(input as I, result as O),
+  };
+}
