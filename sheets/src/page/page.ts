@@ -46,6 +46,8 @@ export interface Figure {
   readonly range?: string;
   /** Where the number comes from, in words: data sheet, measured, example, computed ... */
   readonly source: string;
+  /** True for a number of our own: media short of room may leave its source out. */
+  readonly computed?: boolean;
   readonly uncalibrated?: string;
   readonly worked?: WorkedText;
 }

@@ -164,9 +164,9 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.tension.after': 'zwischen den Strichen',
   'card.tension.from': 'Von {before} schlaff: {elongation}. Etwa {tension} je Trum nach dem Setzen, {fresh} zu Anfang.',
   'card.tension.retension': 'Nachspannen nach {days}. Rolle beschriften und versiegeln.',
-  'card.tension.label': 'Rolle beschriften und versiegeln, Abfall weg.',
   // Reasons.
   'card.reason.elongation': 'Auflegedehnung',
+  'card.reason.by-take-up': 'Dehnung allein nach Spannweg',
   'card.reason.strand': 'Trumkraft, gesetzt',
   'card.reason.fresh': 'Trumkraft, frisch',
   'card.reason.pull': 'Umfangskraft der Last',

@@ -162,9 +162,9 @@ export const cardEn = {
   'card.tension.after': 'between the lines',
   'card.tension.from': 'From {before} slack: {elongation}. About {tension} a strand once settled, {fresh} at first.',
   'card.tension.retension': 'Re-tension after {days}. Label and reseal the roll.',
-  'card.tension.label': 'Label and reseal the roll, scrap away.',
   // Reasons.
   'card.reason.elongation': 'Set elongation',
+  'card.reason.by-take-up': 'Elongation by take-up travel alone',
   'card.reason.strand': 'Strand tension, settled',
   'card.reason.fresh': 'Strand tension, fresh',
   'card.reason.pull': 'Pull of the load',

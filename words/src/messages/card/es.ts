@@ -165,9 +165,9 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.tension.from':
     'Desde {before} sin tensión: {elongation}. Unos {tension} por ramal ya asentada, {fresh} al principio.',
   'card.tension.retension': 'Retensar a los {days}. Etiquetar y precintar el rollo.',
-  'card.tension.label': 'Etiquetar y precintar el rollo, retirar recortes.',
   // Reasons.
   'card.reason.elongation': '% de estirado',
+  'card.reason.by-take-up': 'Estirado solo por recorrido del tensor',
   'card.reason.strand': 'Tensión por ramal, asentada',
   'card.reason.fresh': 'Tensión por ramal, recién tensada',
   'card.reason.pull': 'Tiro de la carga',
