@@ -13,13 +13,30 @@ export interface Refused {
   readonly data: SentenceData;
 }
 
-const families = ['refusal', 'note', 'problem', 'warning'] as const;
-const longestEcho = 80;
+const keyIn = {
+  refusal: (code: string) => `refusal.${code}`,
+  note: (code: string) => `note.${code}`,
+  problem: (code: string) => `problem.${code}`,
+  warning: (code: string) => `warning.${code}`,
+} as const;
+type Family = keyof typeof keyIn;
+const longestEcho = 120;
 
 /** The sentence for a refusal: where, what, allowed, next step. An unknown code still says where and with which values. */
 export function sentence(voice: Voice, refused: Refused): string {
-  const said = sentenceWithoutPlace(voice, refused.code, refused.data);
-  return withPlace(refused.path, said);
+  const { code, path, data } = refused;
+  return withPlace(path, sentenceWithoutPlace(voice, code, { ...data, ...surveyWords(voice, path, data) }));
+}
+
+// A refused survey speaks in the words of its own question, and of its layout.
+function surveyWords(voice: Voice, path: string, data: SentenceData): SentenceData {
+  const question = `survey.${path.replace(/_m$/, '')}`;
+  return voice.has(question) ? { question: voice.say(question), ...layoutWord(voice, data) } : {};
+}
+
+function layoutWord(voice: Voice, { layout }: SentenceData): SentenceData {
+  const key = `layout.${String(layout)}`;
+  return voice.has(key) ? { layout: voice.say(key) } : {};
 }
 
 /** A sentence behind its place; without a place it starts with a capital. */
@@ -32,13 +49,12 @@ export function sentenceWithoutPlace(
   voice: Voice,
   code: string,
   data: SentenceData,
-  first: (typeof families)[number] = 'refusal',
+  first: Family = 'refusal',
 ): string {
   const params = sentenceParams(voice, data);
-  for (const family of [first, ...families]) {
-    const key = `${family}.${code}`;
-    if (voice.has(key)) return voice.say(key, params);
-  }
+  const keys = [keyIn[first], ...Object.values(keyIn)].map((make) => make(code));
+  const known = keys.find((key) => voice.has(key));
+  if (known !== undefined && voice.has(known)) return voice.say(known, params);
   return voice.say('refusal.unknown', { details: details(code, params) });
 }
 
@@ -137,7 +153,7 @@ function tellsApart(voice: Voice, { value, min, max }: SentenceData): boolean {
 
 function unitText(voice: Voice, unit: string): string {
   if (unit === 'N/mm/%') return voice.say('unit.modulus-metric');
-  if (unit === 'd') return voice.say('unit.days');
+  if (unit === 'd') return voice.say('unit.days', { count: 2 });
   const signs: Readonly<Record<string, string>> = {
     '1': '',
     degC: '°C',

@@ -19,7 +19,7 @@ export interface ShowOptions {
 export interface Reader {
   readonly language: Language;
   readonly units: UnitSystem;
-  unitWord(symbol: string): string;
+  unitWord(symbol: string, count: number): string;
 }
 
 const clockFrom_s = 180;
@@ -38,7 +38,7 @@ export function showRange(reader: Reader, low: number, high: number, kind: Quant
   const [from, to] = [low, high].map((bound) => showIn(reader, bound, unit, {}));
   if (from === undefined || to === undefined) return { value: '', unit: '' };
   const value = from.value === to.value ? from.value : `${from.value}–${to.value}`;
-  return { value, unit: from.unit };
+  return { value, unit: to.unit };
 }
 
 /** A deviation: the offset of a scale does not apply to it (10 degC up is 18 degF up, not 50). */
@@ -57,7 +57,7 @@ function showIn(reader: Reader, value: number, unit: Unit, options: ShowOptions)
       significant: options.digits === undefined ? unit.significant : 1,
       signed: options.signed ?? false,
     }),
-    unit: unit.symbol.startsWith('unit.') ? reader.unitWord(unit.symbol) : unit.symbol,
+    unit: unit.symbol.startsWith('unit.') ? reader.unitWord(unit.symbol, inUnit) : unit.symbol,
   };
 }
 

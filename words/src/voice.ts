@@ -37,7 +37,11 @@ export interface Voice {
 export function voice(language: Language, units: UnitSystem): Voice {
   const say = (key: MessageKey, params: Params = {}) => sentenceOf(language, key, params);
   const has = (key: string): key is MessageKey => Object.hasOwn(catalogues[language], key);
-  const reader: Reader = { language, units, unitWord: (symbol) => (has(symbol) ? say(symbol) : symbol) };
+  const reader: Reader = {
+    language,
+    units,
+    unitWord: (symbol, count) => (has(symbol) ? say(symbol, { count }) : symbol),
+  };
   return {
     language,
     units,

@@ -114,6 +114,13 @@ describe('numbers', () => {
     expect(de.show(6.7 * 3600, 'time')).toEqual({ value: '6,7', unit: 'h' });
   });
 
+  test('[WORDS-10] one day, two days', () => {
+    expect(en.write(1, 'days')).toBe('1\u00a0day');
+    expect(en.write(2, 'days')).toBe('2\u00a0days');
+    expect(de.write(1, 'revolutions')).toBe('1\u00a0Umlauf');
+    expect(es.write(110_000, 'revolutions')).toBe(`110${thin}000\u00a0vueltas`);
+  });
+
   test('[WORDS-10] days and moments', () => {
     const plain = (text: string) => text.replaceAll('\u00a0', ' ');
     expect(plain(en.day('2026-03-02'))).toBe('2 Mar 2026');

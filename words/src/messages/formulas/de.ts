@@ -25,7 +25,7 @@ export const formulasDe: Readonly<Record<keyof typeof formulasEn, string>> = {
   'formula.length-uncertainty-of-two': 'Unsicherheit aus zwei Quellen',
   'formula.length-uncertainty-of-three': 'Unsicherheit aus drei Quellen',
   'formula.take-up-travel-for-stretch': 'Spannweg für die Dehnung',
-  'formula.take-up-travel-to-mesh': 'Spannweg, um an Ort zu fügen',
+  'formula.take-up-travel-to-mesh': 'Spannweg, um an Ort zu verzahnen',
   'formula.resplice-length': 'Endloslänge nach erneutem Verbinden',
   'formula.resplice-given-back': 'Zurückzugebender Spannweg beim erneuten Verbinden',
   'formula.resplice-travel-to-mesh': 'Spannweg, um an Ort erneut zu verbinden',

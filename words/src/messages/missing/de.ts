@@ -27,5 +27,5 @@ export const missingDe: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.data-sheet':
     'Für diesen Riemen ist kein Datenblatt eingetragen. Vor dem Schneiden Dicke, kleinste Scheibe und Dehnung mit dem Blatt des Herstellers vergleichen; das Datenblatt gilt.',
   'missing.loop-length':
-    'Endloslänge nicht bekannt. Alten Riemen lose und flach auslegen und von Spitze bis Grund messen; fehlt er, Linie nach den Aufmaßfragen messen.',
+    'Endloslänge nicht bekannt. Alten Riemen schlaff und flach auslegen und von Spitze bis Grund messen; fehlt er, Linie nach den Aufmaßfragen messen.',
 };

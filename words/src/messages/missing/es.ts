@@ -13,7 +13,7 @@ export const missingEs: Readonly<Record<keyof typeof missingEn, string>> = {
     'No consta ningún rollo de esta correa y ancho. Mirar en el almacén; leer lote y ancho, medir lo que queda.',
   'missing.path':
     'Recorrido de la correa desconocido; por eso no hay dibujo. Fotografiar el recorrido antes de sacar la correa; medir la línea como pide el levantamiento.',
-  'missing.take-up-stroke': 'Recorrido del tensor desconocido. Medirlo desde el tope flojo hasta el tope tenso.',
+  'missing.take-up-stroke': 'Carrera del tensor desconocida. Medirla desde el tope flojo hasta el tope tenso.',
   'missing.take-up-position':
     'No consta dónde estaba el tensor. Medir desde el tope flojo antes de aflojarlo y anotarlo.',
   'missing.drive': 'Ninguna polea consta como motriz. Mirar cuál mueve el motor y anotar su función.',
@@ -22,7 +22,7 @@ export const missingEs: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.press-check':
     'Fecha de la última revisión de la prensa desconocida. Buscar la etiqueta en la prensa y anotar la fecha.',
   'missing.dry-data':
-    'Tiempo y temperatura de secado de esta correa desconocidos. Usar correa de un rollo sellado o mirar la hoja de datos.',
+    'Tiempo y temperatura de secado de esta correa desconocidos. Usar correa de un rollo precintado o mirar la hoja de datos.',
   'missing.data-sheet':
     'No hay hoja de datos de esta correa. Antes de cortar, comparar espesor, polea mínima y estirado con la hoja del fabricante; manda la hoja.',
   'missing.loop-length':

@@ -74,11 +74,11 @@ export const problemsEs: Readonly<Record<keyof typeof problemsEn, string>> = {
   'problem.counter-bend-under-limit':
     'la polea toca la cara de rodillos y tiene {value}; la correa {other} necesita ahí al menos {min}. El empalme se agrieta pronto. Medir otra vez; si es así, prever una polea mayor.',
   'problem.take-up-reference-over-stroke':
-    'las coordenadas corresponden a {value} de recorrido y el total es {max}. Corregir uno de los dos.',
+    'las coordenadas corresponden a {value} de carrera y la total es {max}. Corregir uno de los dos.',
   'problem.take-up-over-stroke':
-    'el tensor está a {value} y el recorrido de la línea {other} es {max}. Medir ambos desde el tope flojo.',
+    'el tensor está a {value} y la carrera de la línea {other} es {max}. Medir ambos desde el tope flojo.',
   'problem.take-up-stroke-missing':
-    'hay tensor, pero falta su recorrido. Medirlo desde el tope flojo hasta el tope tenso.',
+    'hay tensor, pero falta su carrera. Medirla desde el tope flojo hasta el tope tenso.',
   'problem.take-up-direction-missing':
     'el tensor no tiene dirección (0, 0). Escribir hacia dónde se mueve al tensar, por ejemplo 0 y -1 hacia abajo.',
   'problem.take-up-force-missing':

@@ -4,7 +4,6 @@ export const refusalsDe: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'limits.between': '{min} bis {max}',
   'limits.whole': 'eine ganze Zahl',
   'limits.finite': 'eine endliche Zahl',
-  'limits.and': '{first}, {second}',
   'refusal.unknown': 'damit lässt sich nicht rechnen ({details}). Diesen Wert prüfen und erneut versuchen.',
   // Reading the input.
   'refusal.not-json': 'kein JSON: Lesen endet in Zeile {line}, Spalte {column}, bei „{found}“. Dort berichtigen.',
@@ -51,9 +50,9 @@ export const refusalsDe: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'refusal.too-few-sources': '{value} Quellen erhalten, erlaubt ist {allowed}. Mindestens eine bekannte Länge angeben.',
   'refusal.too-many-sources': '{value} Quellen erhalten, erlaubt ist {allowed}. Die besten behalten.',
   // The survey of a line.
-  'refusal.measurement-missing': 'dieses Maß fehlt; die Bauart braucht es. Messen und eintragen.',
+  'refusal.measurement-missing': 'dieses Maß fehlt. Messen: {question}. Die Bauart braucht es: {layout}.',
   'refusal.measurement-not-used':
-    '{value} erhalten, aber diese Bauart hat dieses Maß nicht. Entfernen oder andere Bauart wählen.',
+    '{value} erhalten, aber diese Bauart hat dieses Maß nicht: {layout}. Entfernen oder andere Bauart wählen.',
   'refusal.measurement-out-of-order':
     'mit {value} steht Scheibe {pulley} bei {reached}, erlaubt ist {allowed}: sie läge vor ihrer Vorgängerin. Beide nachmessen.',
   'refusal.same-end':

@@ -6,7 +6,6 @@ export const refusalsEn = {
   'limits.between': '{min} to {max}',
   'limits.whole': 'a whole number',
   'limits.finite': 'a finite number',
-  'limits.and': '{first}, {second}',
   'refusal.unknown': 'cannot be computed with ({details}). Check this value and try again.',
   // Reading the input.
   'refusal.not-json': 'not JSON: reading stopped at line {line}, column {column}, at “{found}”. Correct it there.',
@@ -51,9 +50,9 @@ export const refusalsEn = {
   'refusal.too-few-sources': 'got {value} sources, must be {allowed}. Give at least one known length.',
   'refusal.too-many-sources': 'got {value} sources, must be {allowed}. Keep the best ones.',
   // The survey of a line.
-  'refusal.measurement-missing': 'this measurement is missing; the layout needs it. Measure it and enter it.',
+  'refusal.measurement-missing': 'this measurement is missing. Measure it: {question}. The layout needs it: {layout}.',
   'refusal.measurement-not-used':
-    'got {value}, but this layout has no such measurement. Remove it, or choose another layout.',
+    'got {value}, but this layout has no such measurement: {layout}. Remove it, or choose another layout.',
   'refusal.measurement-out-of-order':
     'with {value} pulley {pulley} stands at {reached}, must be {allowed}: it would lie before the one ahead of it. Measure both again.',
   'refusal.same-end':

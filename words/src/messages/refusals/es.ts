@@ -4,7 +4,6 @@ export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'limits.between': 'de {min} a {max}',
   'limits.whole': 'un número entero',
   'limits.finite': 'un número finito',
-  'limits.and': '{first}, {second}',
   'refusal.unknown': 'no se puede calcular con esto ({details}). Comprobar este valor y probar otra vez.',
   // Reading the input.
   'refusal.not-json':
@@ -52,18 +51,18 @@ export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'refusal.too-few-sources': 'hay {value} fuentes y debe ser {allowed}. Dar al menos una longitud conocida.',
   'refusal.too-many-sources': 'hay {value} fuentes y debe ser {allowed}. Dejar las mejores.',
   // The survey of a line.
-  'refusal.measurement-missing': 'falta esta medida; la disposición la necesita. Medirla y anotarla.',
+  'refusal.measurement-missing': 'falta esta medida. Medir: {question}. La disposición la necesita: {layout}.',
   'refusal.measurement-not-used':
-    'se dio {value}, pero esta disposición no tiene esa medida. Quitarla o elegir otra disposición.',
+    'se dio {value}, pero esta disposición no tiene esa medida: {layout}. Quitarla o elegir otra disposición.',
   'refusal.measurement-out-of-order':
     'con {value} la polea {pulley} queda a {reached} y debe ser {allowed}: estaría antes que la anterior. Medir las dos otra vez.',
   'refusal.same-end':
     'el accionamiento y el tensor no pueden estar en el mismo extremo ({value, select, infeed {entrada} discharge {salida} other {{value}}}). Corregir uno de los dos.',
   // Notes beside a result that was computed all the same.
   'note.not-in-place':
-    'los extremos no se juntan en el sitio: hay que recoger {value} de correa. Buscar más recorrido del tensor o tirar con mordazas.',
+    'los extremos no se juntan en el sitio: hay que recoger {value} de correa. Buscar más carrera del tensor o tirar con mordazas.',
   'note.take-up-blocked':
-    'antes de {value} de recorrido la polea tensora choca con la correa o con otra polea. Comprobar recorrido y dirección.',
+    'antes de {value} de carrera la polea tensora choca con la correa o con otra polea. Comprobar carrera y dirección.',
   'note.belt-broke':
     'en {count} de {of} ensayos se rompió la correa y no el empalme; cuentan como cota inferior. La resistencia real es mayor.',
   'note.spread-too-wide':

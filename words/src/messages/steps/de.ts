@@ -57,7 +57,7 @@ export const stepsDe: Readonly<Record<keyof typeof stepsEn, string>> = {
   'timePart.isolate': 'Freischalten und Ursache finden',
   'timePart.fetch': 'Alles holen',
   'timePart.prepare-thread': 'Schneiden, stanzen, einfädeln',
-  'timePart.mesh-clamp': 'Finger fügen und klemmen',
+  'timePart.mesh-clamp': 'Verzahnen und klemmen',
   'timePart.press': 'In der Heizpresse',
   'timePart.inspect-restart': 'Prüfen, spannen, Lauf einstellen',
   'timePart.alone': 'Wege, wenn allein',

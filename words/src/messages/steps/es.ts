@@ -55,7 +55,7 @@ export const stepsEs: Readonly<Record<keyof typeof stepsEn, string>> = {
   // Parts of the time needed.
   'timePart.isolate': 'Bloquear y buscar la causa',
   'timePart.fetch': 'Traer todo',
-  'timePart.prepare-thread': 'Cortar, troquelar, enhebrar',
+  'timePart.prepare-thread': 'Cortar, troquelar, pasar',
   'timePart.mesh-clamp': 'Encajar y sujetar',
   'timePart.press': 'En la prensa',
   'timePart.inspect-restart': 'Revisar, tensar, centrar',

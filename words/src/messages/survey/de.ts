@@ -1,18 +1,12 @@
 import type { surveyEn } from './en.ts';
 
 export const surveyDe: Readonly<Record<keyof typeof surveyEn, string>> = {
-  'survey.stand':
-    'So hinstellen, dass die Ware von links nach rechts läuft. Maßband an der Mitte der Endscheibe am Einlauf einhängen und mit der Ware gehen.',
-  'tool.tape': 'Maßband',
-  'tool.caliper': 'Messschieber',
   'layout.end-drive': 'Antrieb am Ende, ohne Spannvorrichtung',
   'layout.end-drive-end-take-up': 'Antrieb am Ende, Spannvorrichtung am anderen Ende',
   'layout.end-drive-bed-take-up': 'Antrieb am Ende, Spannvorrichtung unter der Bahn',
   'layout.bed-drive': 'Antrieb unter der Bahn, ohne Spannvorrichtung',
   'layout.bed-drive-end-take-up': 'Antrieb unter der Bahn, Spannvorrichtung am Ende',
   'layout.bed-drive-bed-take-up': 'Antrieb und Spannvorrichtung unter der Bahn',
-  'end.infeed': 'Einlauf',
-  'end.discharge': 'Auslauf',
   'survey.infeedDiameter': 'Durchmesser der Endscheibe am Einlauf',
   'survey.driveDistance': 'Von der Mitte am Einlauf entlang der Bahn bis Mitte Antriebsscheibe',
   'survey.driveDrop': 'Wie tief die Mitte der Antriebsscheibe unter der Linie durch beide Endmitten liegt',

@@ -1,20 +1,14 @@
 /**
- * Questions of the survey of a line, asked while walking from the infeed end with the goods, and what may be wrong
- * with the answers. `tool.` says what to measure with.
+ * What the survey of a line asks, in the words of somebody who walks from the infeed end with the goods, and how the
+ * layouts are called.
  */
 export const surveyEn = {
-  'survey.stand':
-    'Stand so that the goods pass from left to right. Hook the tape at the centre of the infeed end pulley and walk with the goods.',
-  'tool.tape': 'tape',
-  'tool.caliper': 'caliper',
   'layout.end-drive': 'Drive at an end, no take-up',
   'layout.end-drive-end-take-up': 'Drive at an end, take-up at the other',
   'layout.end-drive-bed-take-up': 'Drive at an end, take-up under the bed',
   'layout.bed-drive': 'Drive under the bed, no take-up',
   'layout.bed-drive-end-take-up': 'Drive under the bed, take-up at an end',
   'layout.bed-drive-bed-take-up': 'Drive and take-up under the bed',
-  'end.infeed': 'infeed end',
-  'end.discharge': 'discharge end',
   'survey.infeedDiameter': 'Diameter of the infeed end pulley',
   'survey.driveDistance': 'From the infeed centre along the bed to the drive centre',
   'survey.driveDrop': 'How far the drive centre lies below the line through the two end centres',

@@ -1,18 +1,12 @@
 import type { surveyEn } from './en.ts';
 
 export const surveyEs: Readonly<Record<keyof typeof surveyEn, string>> = {
-  'survey.stand':
-    'Ponerse de modo que la carga pase de izquierda a derecha. Enganchar la cinta en el centro de la polea de entrada y caminar con la carga.',
-  'tool.tape': 'cinta métrica',
-  'tool.caliper': 'calibre',
   'layout.end-drive': 'Accionamiento en un extremo, sin tensor',
   'layout.end-drive-end-take-up': 'Accionamiento en un extremo, tensor en el otro',
   'layout.end-drive-bed-take-up': 'Accionamiento en un extremo, tensor bajo la vía',
   'layout.bed-drive': 'Accionamiento bajo la vía, sin tensor',
   'layout.bed-drive-end-take-up': 'Accionamiento bajo la vía, tensor en un extremo',
   'layout.bed-drive-bed-take-up': 'Accionamiento y tensor bajo la vía',
-  'end.infeed': 'entrada',
-  'end.discharge': 'salida',
   'survey.infeedDiameter': 'Diámetro de la polea de entrada',
   'survey.driveDistance': 'Desde el centro de entrada, a lo largo de la vía, hasta el centro de la polea motriz',
   'survey.driveDrop': 'Cuánto queda el centro de la motriz por debajo de la línea entre los dos centros extremos',

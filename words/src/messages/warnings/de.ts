@@ -16,19 +16,17 @@ export const warningsDe: Readonly<Record<keyof typeof warningsEn, string>> = {
   'warning.not-in-place':
     'Die Enden treffen sich nicht ohne Zug: die Spannvorrichtung muss {needed} hergeben, sie gibt {available}. {pull, select, none {Mehr Spannweg schaffen oder ein längeres Stück einsetzen.} other {{pull} Umfang mit Klemmen einholen, mehr Spannweg schaffen oder ein längeres Stück einsetzen.}}',
   'warning.sources-disagree':
-    'Die bekannten Längen passen nicht zusammen: {lengths}. Sie weichen um {difference} ab, mehr als Zufall erklärt. Vor dem Schneiden noch einmal messen.',
+    'Die bekannten Längen passen nicht zusammen: sie weichen um {difference} ab, mehr als Zufall erklärt. Vor dem Schneiden noch einmal messen.',
   'warning.take-up-exhausted':
     'Die Spannvorrichtung hat noch {left} Spannweg zum Nachspannen. Sie kann am Anschlag sein, bevor der Riemen gespannt ist. Länge vor dem Schneiden prüfen.',
   'warning.press-check-overdue':
-    'Heizpresse {press}: letzte Prüfung vor {age}, fällig alle {interval}. Temperatur oder Druck können falsch sein. Geprüfte Heizpresse nehmen oder diese zuerst prüfen.',
+    'Heizpresse {press}: letzte Prüfung liegt {age} zurück, Prüffrist {interval}. Temperatur oder Druck können falsch sein. Geprüfte Heizpresse nehmen oder diese zuerst prüfen.',
   'warning.press-check-unknown':
     'Heizpresse {press}: keine Prüfung vermerkt. Prüfplakette suchen. Ohne Plakette zuerst ein Probestück mit Thermoelement pressen.',
   'warning.press-too-small':
     'Heizpresse {press} ist zu klein: die Verbindung braucht {needed}, die Heizplatte hat {available}. Die Fingerenden bleiben kalt. Größere Heizpresse nehmen.',
   'warning.belt-wider-than-pulley':
     'Der Riemen ({width}) ist breiter als Scheibe {pulley} ({face}). Die Kante franst aus. Beide Maße an der Linie prüfen.',
-  'warning.die-does-not-fit':
-    'Stanzmesser {die} schneidet Finger {fingers}, dieser Riemen braucht {wanted}. Die Verbindung wird schwächer oder passt nicht in die Schablone. Richtiges Stanzmesser nehmen.',
   'warning.thin-edge-finger':
     'Der dünnste Randfinger ist {score} breit, gewünscht sind mindestens {threshold}. Er hebt in der Presse ab oder franst aus. Anschlag wie gezeichnet einstellen und beide Kanten ansehen.',
   'warning.roll-too-short':
@@ -45,8 +43,6 @@ export const warningsDe: Readonly<Record<keyof typeof warningsEn, string>> = {
     'Ex-Bereich. Heizpresse und Schalter können zünden. Zuerst den Erlaubnisschein für Heißarbeit holen oder außerhalb des Bereichs verbinden.',
   'warning.food-area':
     'Lebensmittelbereich. Abschnitte und Kreide geraten in die Ware. Linie abdecken, Werkzeug und Abschnitte zählen, nach Vorschrift des Betriebs reinigen.',
-  'warning.other-belt-on-line':
-    'Auf dieser Linie läuft auch {other}. Vor dem Schneiden prüfen, dass Riemenrolle, Stanzmesser und Heizprogramm zu {belt} gehören.',
   'warning.take-up-on-tight-side':
     'Die Spannvorrichtung sitzt im Lasttrum vor dem Antrieb. Sie gibt unter Last nach und der Riemen rutscht durch. Laufrichtung und Antrieb in den Anlagendaten prüfen.',
 };

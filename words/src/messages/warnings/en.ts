@@ -9,19 +9,17 @@
  * | slip-reserve-low | reserve, wanted, needed (elongation; may be none) |
  * | elongation-under-window, elongation-over-window | set, low, high |
  * | not-in-place | needed, available (take-up travel), pull (loop length; may be none) |
- * | sources-disagree | lengths (list of texts), difference |
+ * | sources-disagree | difference |
  * | take-up-exhausted | left |
  * | press-check-overdue | press, age, interval |
  * | press-check-unknown | press |
- * | press-too-small | press, needed, available (texts: length x width) |
+ * | press-too-small | press, needed, available (the first dimension that does not fit) |
  * | belt-wider-than-pulley | pulley, width, face |
- * | die-does-not-fit | die, fingers, wanted (texts: pitch x length) |
  * | thin-edge-finger | score, threshold |
  * | roll-too-short | roll, left, needed |
  * | roll-not-sealed | roll, time (may be none), temperature |
  * | bag-pressure-over-press | press, needed, maximum |
  * | wet-area, antistatic-area, explosive-area, food-area, take-up-on-tight-side | none |
- * | other-belt-on-line | belt, other |
  */
 export const warningsEn = {
   'warning.pulley-under-limit':
@@ -39,7 +37,7 @@ export const warningsEn = {
   'warning.not-in-place':
     'The ends do not meet without pull: the take-up must give {needed}, it gives {available}. {pull, select, none {Find more travel or set in a longer piece.} other {Pull in {pull} of loop with clamps, find more travel, or set in a longer piece.}}',
   'warning.sources-disagree':
-    'The known lengths do not agree: {lengths}. They differ by {difference}, more than chance explains. Measure once more before cutting.',
+    'The known lengths do not agree: they differ by {difference}, more than chance explains. Measure once more before cutting.',
   'warning.take-up-exhausted':
     'The take-up has {left} of travel left for re-tensioning. It may reach its end before the belt is tight. Check the length before cutting.',
   'warning.press-check-overdue':
@@ -50,8 +48,6 @@ export const warningsEn = {
     'Press {press} is too small: the splice needs {needed}, the platen is {available}. The finger ends stay cold. Take a larger press.',
   'warning.belt-wider-than-pulley':
     'The belt ({width}) is wider than the face of pulley {pulley} ({face}). The edge frays. Check both numbers on the line.',
-  'warning.die-does-not-fit':
-    'Die {die} cuts fingers of {fingers}, this belt takes {wanted}. The splice is weaker or does not fit the template. Take the right die.',
   'warning.thin-edge-finger':
     'The thinnest edge finger is {score} wide, at least {threshold} is wanted. It lifts in the press or frays. Set the fence as drawn and look at both edges.',
   'warning.roll-too-short':
@@ -68,8 +64,6 @@ export const warningsEn = {
     'Explosive area. A hot press and its switch can ignite. Get the hot-work permit of the site first, or splice outside the area.',
   'warning.food-area':
     'Food area. Trimmings and chalk get into the goods. Cover the line, count tools and cut pieces, clean as the site says.',
-  'warning.other-belt-on-line':
-    'This line also runs {other}. Check that roll, die and recipe are for {belt} before cutting.',
   'warning.take-up-on-tight-side':
     'The take-up stands on the tight side of the drive. It gives way under load and the belt slips. Check the direction of travel and the drive in the plant data.',
 } as const;

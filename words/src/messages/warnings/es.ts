@@ -14,11 +14,11 @@ export const warningsEs: Readonly<Record<keyof typeof warningsEn, string>> = {
   'warning.elongation-over-window':
     'El estirado de {set} está por encima del margen de la correa ({low} a {high}). Sobrecarga los rodamientos y el empalme. Comprobar el valor de la línea.',
   'warning.not-in-place':
-    'Los extremos no se juntan sin tirar: el tensor debe ceder {needed} y cede {available}. {pull, select, none {Buscar más recorrido o intercalar un tramo más largo.} other {Recoger {pull} de correa con mordazas, buscar más recorrido o intercalar un tramo más largo.}}',
+    'Los extremos no se juntan sin tirar: el tensor debe ceder {needed} y cede {available}. {pull, select, none {Buscar más carrera o intercalar un tramo más largo.} other {Recoger {pull} de correa con mordazas, buscar más carrera o intercalar un tramo más largo.}}',
   'warning.sources-disagree':
-    'Las longitudes conocidas no coinciden: {lengths}. Difieren en {difference}, más de lo que explica el azar. Medir otra vez antes de cortar.',
+    'Las longitudes conocidas no coinciden: difieren en {difference}, más de lo que explica el azar. Medir otra vez antes de cortar.',
   'warning.take-up-exhausted':
-    'Al tensor le quedan {left} de recorrido para retensar. Puede llegar al tope antes de que la correa esté tensa. Comprobar la longitud antes de cortar.',
+    'Al tensor le quedan {left} de carrera para retensar. Puede llegar al tope antes de que la correa esté tensa. Comprobar la longitud antes de cortar.',
   'warning.press-check-overdue':
     'Prensa {press}: última revisión hace {age}; toca cada {interval}. La temperatura o la presión pueden fallar. Usar una prensa al día o revisar esta primero.',
   'warning.press-check-unknown':
@@ -27,14 +27,12 @@ export const warningsEs: Readonly<Record<keyof typeof warningsEn, string>> = {
     'La prensa {press} es pequeña: el empalme necesita {needed} y la placa mide {available}. Las puntas quedan frías. Usar una prensa mayor.',
   'warning.belt-wider-than-pulley':
     'La correa ({width}) es más ancha que la polea {pulley} ({face}). El borde se deshilacha. Comprobar las dos medidas en la línea.',
-  'warning.die-does-not-fit':
-    'El troquel {die} corta dedos de {fingers}; esta correa lleva {wanted}. El empalme queda más débil o no entra en la plantilla. Usar el troquel correcto.',
   'warning.thin-edge-finger':
     'El dedo de borde más fino mide {score}; se buscan al menos {threshold}. Se levanta en la prensa o se deshilacha. Ajustar el tope como en el dibujo y mirar los dos bordes.',
   'warning.roll-too-short':
     'Al rollo {roll} le quedan {left} y hacen falta {needed}. Usar otro rollo. No empezar a cortar este.',
   'warning.roll-not-sealed':
-    'El rollo {roll} no está sellado. La correa húmeda hace burbujas. Usar un rollo sellado{time, select, none { o secar los extremos según la hoja de datos} other { o secar los extremos {time} a {temperature}}}. Nunca con pistola de aire caliente.',
+    'El rollo {roll} no está precintado. La correa húmeda hace burbujas. Usar un rollo precintado{time, select, none { o secar los extremos según la hoja de datos} other { o secar los extremos {time} a {temperature}}}. Nunca con pistola de calor.',
   'warning.bag-pressure-over-press':
     'El programa pide {needed} en el manómetro y la prensa {press} da {maximum} como máximo. Con menos, la soldadura queda fría. Usar otra prensa.',
   'warning.wet-area':
@@ -45,8 +43,6 @@ export const warningsEs: Readonly<Record<keyof typeof warningsEn, string>> = {
     'Zona con riesgo de explosión. La prensa caliente y su interruptor pueden inflamar. Pedir antes el permiso de trabajo en caliente o empalmar fuera de la zona.',
   'warning.food-area':
     'Zona alimentaria. Los recortes y la tiza llegan al producto. Cubrir la línea, contar herramientas y recortes, limpiar como manda la planta.',
-  'warning.other-belt-on-line':
-    'En esta línea también hay {other}. Antes de cortar, comprobar que rollo, troquel y programa son para {belt}.',
   'warning.take-up-on-tight-side':
     'El tensor está en el ramal tenso del accionamiento. Cede con la carga y la correa patina. Comprobar el sentido de marcha y la polea motriz en los datos de la planta.',
 };
