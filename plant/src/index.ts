@@ -5,6 +5,7 @@ export { beltSection, leadingPulleys, linePathInput, minCounterBend } from './en
 export { dieFitsBelt, diesFor, pocketTakesThickness, pocketTakesWidth } from './fits.ts';
 export { type FolderAccess, readPlantFolderFrom } from './folder/folder-access.ts';
 export { folderLimits } from './folder/limits.ts';
+export { nearest } from './folder/nearest.ts';
 export {
   type FolderNote,
   type FolderNoteCode,
@@ -14,6 +15,7 @@ export {
   folderProblemCodes,
 } from './folder/problem.ts';
 export { type PlantFolderReading, plantFiles, readPlantFolder } from './folder/read-plant-folder.ts';
+export { type WritingStyle, writePlantFolder } from './folder/write-plant-folder.ts';
 export { type BeltThickness, pathInput } from './path-input.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
 export { definitionsOf, type PlantDefinition } from './plant-definition.ts';

@@ -53,7 +53,8 @@ function pathOrRefusal(pulleys: readonly Pulley[], belt: Belt): BeltPath | Refus
 
 /** Named after the pulley the refusal's path points at; after the line when it points at none, or a survey made it. */
 function refusedPath({ line, pulleys, path }: LedPath): Finding[] {
-  if (!(path instanceof Refusal)) return [];
+  // A belt that cannot be is a finding of its own.
+  if (!(path instanceof Refusal) || path.path.startsWith('belt.')) return [];
   const index = /^pulleys\[(\d+)\]/.exec(path.path)?.[1];
   const pulley = index === undefined ? undefined : pulleys[Number(index)];
   const data = { ...path.data, reason: path.code, line };

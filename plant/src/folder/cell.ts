@@ -13,6 +13,9 @@ export type ReadCell = { readonly value: unknown } | { readonly code: FolderProb
 const yes = new Set(['yes', 'y', 'true', '1', 'ja', 'wahr', 'sí', 'si', 'verdadero']);
 const no = new Set(['no', 'n', 'false', '0', 'nein', 'falsch', 'falso']);
 
+// An apostrophe keeps a spreadsheet from running a text as a formula; it is not part of the text.
+const quotedFormula = /^'('*[=+\-@])/;
+
 /**
  * Reads one cell that is not empty.
  *
@@ -25,7 +28,7 @@ export function readCell(cell: string, column: Column, delimiter: Delimiter): Re
   const { form, allowed } = column.field;
   if (form === 'number') return numberCell(cell, column, delimiter);
   if (form === 'yes-no') return yesOrNo(cell);
-  return allowed ? oneOf(cell, allowed) : { value: cell.normalize('NFC') };
+  return allowed ? oneOf(cell, allowed) : { value: cell.replace(quotedFormula, '$1').normalize('NFC') };
 }
 
 function numberCell(cell: string, column: Column, delimiter: Delimiter): ReadCell {

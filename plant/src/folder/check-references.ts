@@ -10,10 +10,16 @@ import type { ReadFile } from './read-file.ts';
  * @param read - what was read of each kind's file
  */
 export function checkReferences(read: ReadonlyMap<Kind, ReadFile>): FolderProblem[] {
-  return references.flatMap((reference) => {
+  const found = references.flatMap((reference) => {
     const from = read.get(reference.kind);
     const to = read.get(reference.to);
     return from && to ? checkReference(reference, from, to) : [];
+  });
+  const told = new Set<string>();
+  return found.filter(({ code, file }) => {
+    const again = code === 'file-missing' && told.has(file);
+    if (code === 'file-missing') told.add(file);
+    return !again;
   });
 }
 

@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { id as idSchema } from '../things/field.ts';
 import { decode } from './decode.ts';
 import { folderLimits } from './limits.ts';
 import type { FolderNote, FolderProblem, FolderProblemCode } from './problem.ts';
@@ -82,13 +83,14 @@ function duplicateIds(file: string, read: ReadThings<AnyThing>): FolderProblem[]
   return read.rows.flatMap(({ row, raw }): FolderProblem[] => {
     const { id } = raw;
     const otherRow = firstRow.get(id);
-    if (typeof id !== 'string' || otherRow === undefined) {
+    if (!idSchema.safeParse(id).success) return [];
+    if (otherRow === undefined) {
       firstRow.set(id, row);
       return [];
     }
     const made = file === 'pulleys.csv' && id === `${raw['line']}.${raw['order']}`;
     const code = made ? 'duplicate-order' : 'duplicate-id';
-    const value = made ? String(raw['order']) : id;
+    const value = String(made ? raw['order'] : id);
     const about = made ? (read.headings.get('order') ?? 'order') : field;
     return [{ file, row, field: about, level: 'error', code, data: { value, otherRow } }];
   });

@@ -32,7 +32,8 @@ export function readPlantFolder(files: ReadonlyMap<string, Uint8Array>): PlantFo
   const read = new Map(kinds.map((kind) => [kind, readFile(files, `${kind}.csv`, thingSchemas[kind], findings)]));
   findings.problems.push(...checkReferences(read));
   const plant = assemble(plantFile, read);
-  findings.problems.push(...crossProblems(plant, read));
+  const missing = new Set(findings.problems.filter((p) => p.code === 'file-missing').map((p) => p.file));
+  findings.problems.push(...crossProblems(plant, read, missing));
   const problems = capped(findings.problems);
   const { notes } = findings;
   if (problems.some((problem) => problem.level === 'error')) return { definitions: [], problems, notes };
@@ -63,8 +64,8 @@ function assemble(plantFile: ReadFile, read: ReadonlyMap<Kind, ReadFile>): Plant
 }
 
 /** Cross checks look only at kinds that were read whole: half a line's pulleys would give wrong findings. */
-function crossProblems(plant: Plant, read: ReadonlyMap<Kind, ReadFile>): FolderProblem[] {
-  const complete = new Set(kinds.filter((kind) => read.get(kind)?.complete));
+function crossProblems(plant: Plant, read: ReadonlyMap<Kind, ReadFile>, missing: ReadonlySet<string>): FolderProblem[] {
+  const complete = new Set(kinds.filter((kind) => read.get(kind)?.complete && !missing.has(`${kind}.csv`)));
   const rows = new Map(
     [...read].map(([kind, { rows }]) => [kind, new Map(rows.map(({ row, thing }) => [thing?.id, row]))]),
   );
