@@ -1,4 +1,7 @@
 import type { WorkedFormula } from '../worked/worked-formula.ts';
+import { geometryFormulas } from './geometry-formulas.ts';
+import { sampleFormulas } from './sample-formulas.ts';
+import { strengthFormulas } from './strength-formulas.ts';
 
 /** Worked formulas of this folder. */
-export const spliceFormulas: readonly WorkedFormula[] = [];
+export const spliceFormulas: readonly WorkedFormula[] = [...geometryFormulas, ...strengthFormulas, ...sampleFormulas];
