@@ -1,4 +1,4 @@
-import { type SentenceData, sentenceWithoutPlace, withPlace } from './sentence.ts';
+import { type SentenceData, sentenceWithoutPlace, surveyWords, withPlace } from './sentence.ts';
 import type { Voice } from './voice.ts';
 
 /** Something wrong in a file of a plant folder; any object of this shape will do. */
@@ -13,10 +13,9 @@ export interface FileProblem {
 /** The sentence for a problem of a plant folder: file, row and column in front, then what, allowed, next step. */
 export function problemSentence(voice: Voice, problem: FileProblem): string {
   const row = problem.row === undefined ? {} : { row: problem.row };
-  return withPlace(
-    placeText(voice, problem),
-    sentenceWithoutPlace(voice, problem.code, { ...row, ...problem.data }, 'problem'),
-  );
+  const words = problem.field === undefined ? {} : surveyWords(voice, problem.field, problem.data);
+  const data = { ...row, ...problem.data, ...words };
+  return withPlace(placeText(voice, problem), sentenceWithoutPlace(voice, problem.code, data, 'problem'));
 }
 
 function placeText(voice: Voice, { file, row, field }: FileProblem): string {

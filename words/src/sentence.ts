@@ -29,8 +29,8 @@ export function sentence(voice: Voice, refused: Refused): string {
 }
 
 // A refused survey speaks in the words of its own question, and of its layout.
-function surveyWords(voice: Voice, path: string, data: SentenceData): SentenceData {
-  const question = `survey.${path.replace(/_m$/, '')}`;
+export function surveyWords(voice: Voice, path: string, data: SentenceData): SentenceData {
+  const question = `survey.${path.replace(/_[a-z]+$/, '')}`;
   return voice.has(question) ? { question: voice.say(question), ...layoutWord(voice, data) } : {};
 }
 

@@ -38,7 +38,7 @@ describe('codes', () => {
 
   test('[WORDS-12] every note of the engine has its sentence', () => {
     const engine = sourcesUnder(join(root, 'engine/src')).join('\n');
-    const noted = [...engine.matchAll(/\{ code: '([a-z-]+)'/g)].map((match) => match[1] ?? '');
+    const noted = [...engine.matchAll(/code: '([a-z-]+)'/g)].map((match) => match[1] ?? '');
     expect(noted.length).toBeGreaterThan(2);
     expect(without(noted, 'note')).toEqual([]);
   });

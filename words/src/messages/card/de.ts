@@ -5,7 +5,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.since': '{state} seit {moment}',
   'card.time': 'Zeitbedarf, {people, select, 1 {allein} other {zu zweit}}',
   'card.about': 'etwa {value}',
-  'card.revolutions': 'Riemen lief',
+  'card.revolutions': 'Gelaufen',
   // Titles of the steps.
   'card.step.warnings': 'Zuerst klären',
   'card.step.cause': 'Zuerst die Ursache',
@@ -55,9 +55,9 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
     'Erst prüfen, ob die Steckdose Strom hat, dann die Presse hintragen. FI-Schutz, Leitung ganz abgerollt, niemand sonst am Stromkreis.',
   'card.dry.sealed': 'Rolle {roll} ist versiegelt: weiter.',
   'card.dry.known':
-    'Riemen trocken? Nicht aus versiegelter Rolle: {time} bei {temperature} trocknen, andere Charge, oder jemand mit Namen nimmt es an. Nie Heißluft.',
+    'Riemen trocken? Nicht aus versiegelter Rolle: {time} bei {temperature} trocknen, andere Charge, oder eine benannte Person verantwortet es. Nie Heißluft.',
   'card.dry.unknown':
-    'Riemen trocken? Nicht aus versiegelter Rolle: nach Datenblatt trocknen, andere Charge, oder jemand mit Namen nimmt es an. Nie Heißluft.',
+    'Riemen trocken? Nicht aus versiegelter Rolle: nach Datenblatt trocknen, andere Charge, oder eine benannte Person verantwortet es. Nie Heißluft.',
   // Cut.
   'card.cut.belt': '{belt} · {width} breit · {thickness} dick{antistatic, select, yes { · antistatisch} other {}}',
   'card.cut.tips': 'Spitze zu Spitze',
@@ -93,7 +93,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.running': 'Laufseite an {numbers}.',
   'card.thread.back': 'Tragseite an {numbers}.',
   'card.thread.how':
-    'Alten Lauf fotografieren oder den neuen Riemen mit dem alten einziehen. Finger schützen. Kreideseite rundum richtig: nicht verdreht.',
+    'Alten Lauf fotografieren oder den neuen Riemen mit dem alten einziehen. Riemenfinger mit Hülse schützen. Kreideseite rundum richtig: nicht verdreht.',
   'card.thread.goods': 'Unter den Rollen läuft der Riemen gegen das Fördergut.',
   'card.thread.survey': 'Nach Aufmaß gezeichnet: an der Linie prüfen.',
   'card.thread.drawing':
@@ -101,7 +101,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.belt': 'Riemen',
   'card.thread.goods-word': 'Fördergut',
   'card.thread.drive': 'Antrieb',
-  'card.thread.take-up': 'Spannung',
+  'card.thread.take-up': 'Spannscheibe',
   'card.thread.splice': 'hier verbinden',
   'card.thread.face-running': 'Laufseite liegt an',
   'card.thread.face-back': 'Tragseite liegt an',
@@ -128,7 +128,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.resplice.no': 'Eine zweite Verbindung ist nicht möglich: neuen Riemen auflegen.',
   // Press.
   'card.press.name': 'Presse {press}',
-  'card.press.checked': 'geprüft vor {days}',
+  'card.press.checked': 'Prüfung {days} her',
   'card.press.top': 'oben',
   'card.press.bottom': 'unten',
   'card.press.both': 'beide Platten',
@@ -149,21 +149,21 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.press.template': '{template}: Tasche {pocket}, Matte {mat}',
   'card.press.belt-down': 'Riemen, Laufseite unten',
   'card.press.strips': 'Beilegestreifen {height} beidseits; Füllstücke in leere Taschen',
-  'card.press.ready': 'Haltezeit beginnt bei',
-  'card.press.open': 'Öffnen etwa bei',
+  'card.press.ready': 'Haltezeit beginnt nach',
+  'card.press.open': 'Öffnen nach etwa',
   // Curve.
   'card.cycle.heat': 'heizen, bis {time}',
   'card.cycle.hold': 'halten {time}',
   'card.cycle.cool': 'kühlen, bis etwa {time}',
-  'card.cycle.open': 'öffnen ab {temperature}',
+  'card.cycle.open': 'öffnen bei {temperature} oder weniger',
   'card.cycle.drawing': 'Heizen bis {ready}, halten {hold}, kühlen bis etwa {open}; Skizze.',
   'card.cycle.keep-closed':
-    'Geschlossen lassen. Heiß geöffnet verzieht sich die Verbindung, die Platten verbrennen. Die Anzeigen entscheiden, nicht die Uhr; widersprechen sich Anzeige und Telefon, gilt die Anzeige.',
+    'Geschlossen lassen. Heiß geöffnet verzieht sich die Verbindung, und an den Platten verbrennt man sich. Die Anzeigen entscheiden, nicht die Uhr; widersprechen sich Anzeige und Telefon, gilt die Anzeige.',
   // Restart and tension.
   'card.restart.jog': 'Tippbetrieb dauert etwa {time}.',
   'card.tension.after': 'zwischen den Strichen',
   'card.tension.from': 'Von {before} schlaff: {elongation}. Etwa {tension} je Trum nach dem Setzen, {fresh} zu Anfang.',
-  'card.tension.retension': 'Nachspannen nach {days}. Rolle beschriften und versiegeln.',
+  'card.tension.retension': 'Bis zum Nachspannen: {days}. Rolle beschriften und versiegeln.',
   // Reasons.
   'card.reason.elongation': 'Auflegedehnung',
   'card.reason.by-take-up': 'Dehnung allein nach Spannweg',
@@ -180,7 +180,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.reason.sheet': 'Datenblatt',
   'card.reason.lot': 'Charge des alten Riemens',
   // Foot of the sheet.
-  'card.foot.check': 'Berechnet, bitte prüfen. Das Datenblatt des Riemens gilt vor jeder Zahl hier.',
+  'card.foot.check': 'Berechnet, nachprüfen. Das Datenblatt des Riemens gilt vor jeder Zahl hier.',
   'card.foot.rules': 'Örtliche Vorschriften, Anleitungen der Hersteller und Fachleute gehen vor.',
   'card.foot.version': 'Loopwright {engine} · Karte {revision} · {moment}',
 };

@@ -91,7 +91,7 @@ export const cardEn = {
   'card.thread.running': 'Pulley side on {numbers}.',
   'card.thread.back': 'Roller side on {numbers}.',
   'card.thread.how':
-    'Photograph the old route, or tow the new belt in with the old one. Sleeve the fingers. Chalked side right all the way round: no twist.',
+    'Photograph the old route, or tow the new belt in with the old one. Sleeve the belt’s fingers. Chalked side right all the way round: no twist.',
   'card.thread.goods': 'Under the rollers the belt runs against the goods.',
   'card.thread.survey': 'Drawn from a survey: check it against the line.',
   'card.thread.drawing':

@@ -93,7 +93,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.running': 'Cara de poleas en {numbers}.',
   'card.thread.back': 'Cara de rodillos en {numbers}.',
   'card.thread.how':
-    'Fotografiar el recorrido viejo o tirar de la correa nueva con la vieja. Enfundar los dedos. La cara con tiza, bien en toda la vuelta: sin torcer.',
+    'Fotografiar el recorrido viejo o tirar de la correa nueva con la vieja. Enfundar los dedos de la correa. La cara con tiza, bien en toda la vuelta: sin torcer.',
   'card.thread.goods': 'Bajo los rodillos la correa corre en contra de la carga.',
   'card.thread.survey': 'Dibujado según mediciones: comprobar en la línea.',
   'card.thread.drawing':

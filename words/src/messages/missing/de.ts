@@ -2,7 +2,7 @@ import type { missingEn } from './en.ts';
 
 export const missingDe: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.die':
-    'Stanzmesser nicht bekannt. Fingerteilung und Fingerlänge am Stanzmesser ablesen und mit dem Riemen vergleichen; in den Anlagendaten eintragen.',
+    'Stanzmesser nicht bekannt. Fingerteilung und Fingerlänge am Stanzmesser ablesen und mit dem Riemen vergleichen; in den Werksdaten eintragen.',
   'missing.template':
     'Schablone nicht bekannt. Die Tasche muss so breit wie der Riemen und so tief wie der Riemen dick sein. Beides mit dem Messschieber messen.',
   'missing.press': 'Heizpresse nicht bekannt. Name, Plattengröße und Datum der letzten Prüfung an der Presse ablesen.',

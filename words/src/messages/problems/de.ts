@@ -10,7 +10,7 @@ export const problemsDe: Readonly<Record<keyof typeof problemsEn, string>> = {
     'diese Datei fehlt im Ordner{other, select, none {} other {, {other} verweist darauf}}. Anlegen, mit Kopfzeile und einer Zeile je Ding.',
   'problem.file-too-large':
     'die Datei hat {value} Byte, gelesen werden höchstens {max}. Aufteilen oder entfernen, was nicht hineingehört.',
-  'problem.too-many-rows': 'mehr als {max} Zeilen. Die Anlage auf mehrere Ordner aufteilen.',
+  'problem.too-many-rows': 'mehr als {max} Zeilen. Das Werk auf mehrere Ordner aufteilen.',
   'problem.too-many-columns': '{value} Spalten, gelesen werden höchstens {max}. Leere und fremde Spalten entfernen.',
   'problem.not-text': 'nicht als Text lesbar (Byte {value} an Stelle {at}). Neu als CSV in UTF-8 speichern.',
   'problem.workbook': 'das ist eine Tabellenkalkulation. Das Blatt als CSV in UTF-8 speichern.',
@@ -25,7 +25,7 @@ export const problemsDe: Readonly<Record<keyof typeof problemsEn, string>> = {
     'Überschrift „{value}“ endet auf eine Einheit, die nicht passt ({unit}). Eine davon schreiben: {allowed}.',
   'problem.ragged-row':
     'die Zeile hat {value} Zellen, die Kopfzeile {max}. Nach einem Trennzeichen im Text suchen; solchen Text in Anführungszeichen setzen.',
-  'problem.not-one-row': '{value} Zeilen, genau eine wird erwartet. Die Zeile dieser Anlage behalten.',
+  'problem.not-one-row': '{value} Zeilen, genau eine wird erwartet. Die Zeile dieses Werks behalten.',
   'problem.missing-value': 'die Zelle ist leer. Wert eintragen oder die Zeile entfernen.',
   'problem.not-a-number':
     '„{value}“ erhalten, nötig ist eine Zahl. Nur Ziffern schreiben; die Einheit steht in der Überschrift.',
@@ -90,6 +90,7 @@ export const problemsDe: Readonly<Record<keyof typeof problemsEn, string>> = {
     'Nummer {value} in der Laufreihenfolge hat schon Scheibe {other} der Linie {line}. Scheiben so nummerieren, wie der Riemen sie trifft.',
   'problem.line-without-path':
     'weder Scheiben noch Aufmaß, deshalb keine Zeichnung der Riemenführung. Scheiben eintragen oder Linie nach den Aufmaßfragen messen.',
+  'problem.survey-refused': 'das Aufmaß der Linie {line} ergibt keine Riemenführung. {reason}',
   'problem.path-refused': 'so eingetragen kann hier kein Riemen laufen. {reason}',
   'problem.elongation-outside-window':
     'Auflegedehnung {value}, Riemen {other} ist für {allowed} gemacht. Wert an der Linie prüfen.',

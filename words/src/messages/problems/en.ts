@@ -89,6 +89,7 @@ export const problemsEn = {
     'number {value} in the order of travel belongs already to pulley {other} of line {line}. Number the pulleys as the belt meets them.',
   'problem.line-without-path':
     'neither pulleys nor a survey, so no path can be drawn. Enter the pulleys, or measure the line as the survey asks.',
+  'problem.survey-refused': 'the survey of line {line} gives no path. {reason}',
   'problem.path-refused': 'no belt can run here as entered. {reason}',
   'problem.elongation-outside-window':
     'set elongation {value}, belt {other} is made for {allowed}. Check the value on the line.',

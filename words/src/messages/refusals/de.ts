@@ -49,6 +49,11 @@ export const refusalsDe: Readonly<Record<keyof typeof refusalsEn, string>> = {
     '{value} erhalten, erlaubt ist {allowed}: mehr ließe keinen Riemen übrig. Beschnitt oder Länge berichtigen.',
   'refusal.too-few-sources': '{value} Quellen erhalten, erlaubt ist {allowed}. Mindestens eine bekannte Länge angeben.',
   'refusal.too-many-sources': '{value} Quellen erhalten, erlaubt ist {allowed}. Die besten behalten.',
+  'refusal.length-mismatch':
+    '{value} Einträge erhalten, {expected} werden erwartet, einer je Zugprobe. Ergänzen oder entfernen.',
+  'refusal.unknown-fabric': '„{value}“ erhalten, erlaubt sind: {allowed}. Eines davon verwenden.',
+  'refusal.tension-too-small':
+    '{value} erhalten, erlaubt ist {allowed}: darunter hängt das Leertrum durch. Breiteren Riemen oder weniger Leistung nehmen.',
   // The survey of a line.
   'refusal.measurement-missing': 'dieses Maß fehlt. Messen: {question}. Die Bauart braucht es: {layout}.',
   'refusal.measurement-not-used':
@@ -66,4 +71,20 @@ export const refusalsDe: Readonly<Record<keyof typeof refusalsEn, string>> = {
     'bei {count} von {of} Zugproben riss der Riemen, nicht die Verbindung; sie zählen als untere Grenze. Die wahre Festigkeit liegt höher.',
   'note.spread-too-wide':
     'die Zugproben streuen so stark, dass die charakteristische Festigkeit {value} ist. Mehr Proben ziehen und die Ursache suchen.',
+  'note.deflection-large':
+    '{value} eingedrückt, mehr als {max}: die Dehnung verfälscht die Ablesung. Weniger eindrücken und neu messen.',
+  'note.stretch-explains-push':
+    'Dehnung und Biegung allein erklären die {value}; daraus folgt keine Trumkraft. Kraft, Eindrücktiefe und Steifigkeit prüfen.',
+  'note.span-too-short':
+    'das freie Trum ist {value} lang; unter {min} verfälscht die Steifigkeit des Riemens den Ton. Längeres Trum nehmen.',
+  'note.bending-outweighs-tension':
+    'bei dieser Biegesteifigkeit ({value}) kommt der Ton von der Steifigkeit, nicht von der Spannung. Wert prüfen oder längeres Trum nehmen.',
+  'note.beyond-measured-relaxation':
+    'die Zeit von {value} liegt hinter den Ablesungen, die bei {max} enden; die Gerade ist verlängert. Nach einem Tag neu ablesen.',
+  'note.belt-goes-slack':
+    'das Leertrum hat {value}, nötig ist mehr als {min}, damit der Riemen anliegt. Mehr spannen oder Last verringern.',
+  'note.slip':
+    'der Riemen rutscht durch: er überträgt das {value}-fache der Zugkraft, nötig ist mindestens das {min}-fache. Mehr spannen oder Last verringern.',
+  'note.take-up-on-tight-side':
+    'die Spannscheibe sitzt im Lasttrum; sie gibt unter Last nach. Antrieb, Trum und Laufrichtung prüfen.',
 };

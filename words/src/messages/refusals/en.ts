@@ -49,6 +49,10 @@ export const refusalsEn = {
   'refusal.nothing-left': 'got {value}, must be {allowed}: more would leave no belt. Correct trim or length.',
   'refusal.too-few-sources': 'got {value} sources, must be {allowed}. Give at least one known length.',
   'refusal.too-many-sources': 'got {value} sources, must be {allowed}. Keep the best ones.',
+  'refusal.length-mismatch': 'got {value} entries, {expected} are expected, one for each pull. Add or remove some.',
+  'refusal.unknown-fabric': 'got “{value}”, allowed are: {allowed}. Use one of them.',
+  'refusal.tension-too-small':
+    'got {value}, must be {allowed}: below that the slack side hangs loose. Use a wider belt or less power.',
   // The survey of a line.
   'refusal.measurement-missing': 'this measurement is missing. Measure it: {question}. The layout needs it: {layout}.',
   'refusal.measurement-not-used':
@@ -66,4 +70,20 @@ export const refusalsEn = {
     'in {count} of {of} pulls the belt broke, not the splice; those count as lower bounds. The true strength lies higher.',
   'note.spread-too-wide':
     'the pulls spread so widely that the characteristic strength is {value}. Pull more samples and look for the reason.',
+  'note.deflection-large':
+    'pushed in {value}, more than {max}: the reading counts too much stretch. Push less and measure again.',
+  'note.stretch-explains-push':
+    'stretch and bending alone explain the push of {value}; no tension can be told from it. Check force, deflection and stiffness.',
+  'note.span-too-short':
+    'the free span is {value}; below {min} the stiffness of the belt falsifies the tone. Take a longer span.',
+  'note.bending-outweighs-tension':
+    'with this bending stiffness ({value}) the tone comes from stiffness, not from tension. Check the value, or take a longer span.',
+  'note.beyond-measured-relaxation':
+    'the time of {value} lies beyond the readings, which end at {max}; the line is drawn on. Read again after a day.',
+  'note.belt-goes-slack':
+    'the slack side has {value}, it needs more than {min} to stay on the pulley. Tension more, or take load off.',
+  'note.slip':
+    'the belt slips: its grip is {value} times the pull, at least {min} is needed. Tension more, or take load off.',
+  'note.take-up-on-tight-side':
+    'the take-up pulley stands on the tight side; it gives way under load. Check drive, strand and direction of travel.',
 } as const;

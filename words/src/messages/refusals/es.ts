@@ -50,6 +50,10 @@ export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {
     'se dio {value} y debe ser {allowed}: con más no quedaría correa. Corregir el recorte o la longitud.',
   'refusal.too-few-sources': 'hay {value} fuentes y debe ser {allowed}. Dar al menos una longitud conocida.',
   'refusal.too-many-sources': 'hay {value} fuentes y debe ser {allowed}. Dejar las mejores.',
+  'refusal.length-mismatch': 'hay {value} entradas y se esperan {expected}, una por ensayo. Añadir o quitar.',
+  'refusal.unknown-fabric': 'se dio «{value}» y se admite: {allowed}. Usar uno de ellos.',
+  'refusal.tension-too-small':
+    'se dio {value} y debe ser {allowed}: por debajo el ramal flojo cuelga. Usar una correa más ancha o menos potencia.',
   // The survey of a line.
   'refusal.measurement-missing': 'falta esta medida. Medir: {question}. La disposición la necesita: {layout}.',
   'refusal.measurement-not-used':
@@ -67,4 +71,19 @@ export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {
     'en {count} de {of} ensayos se rompió la correa y no el empalme; cuentan como cota inferior. La resistencia real es mayor.',
   'note.spread-too-wide':
     'los ensayos se dispersan tanto que la resistencia característica es {value}. Ensayar más muestras y buscar la causa.',
+  'note.deflection-large':
+    'hundida {value}, más de {max}: el estirado falsea la lectura. Empujar menos y medir otra vez.',
+  'note.stretch-explains-push':
+    'el estirado y la flexión explican por sí solos los {value}; de ahí no sale ninguna tensión. Comprobar fuerza, flecha y rigidez.',
+  'note.span-too-short':
+    'el tramo libre mide {value}; por debajo de {min} la rigidez de la correa falsea el tono. Usar un tramo más largo.',
+  'note.bending-outweighs-tension':
+    'con esta rigidez a flexión ({value}) el tono viene de la rigidez y no de la tensión. Comprobar el valor o usar un tramo más largo.',
+  'note.beyond-measured-relaxation':
+    'el tiempo de {value} queda más allá de las lecturas, que acaban en {max}; la recta se prolonga. Leer otra vez al cabo de un día.',
+  'note.belt-goes-slack':
+    'el ramal flojo tiene {value} y necesita más de {min} para seguir en la polea. Tensar más o quitar carga.',
+  'note.slip': 'la correa patina: agarra {value} veces el tiro y hace falta al menos {min}. Tensar más o quitar carga.',
+  'note.take-up-on-tight-side':
+    'la polea tensora está en el ramal tenso; cede con la carga. Comprobar accionamiento, ramal y sentido de marcha.',
 };

@@ -2,14 +2,14 @@ import type { terminalEn } from './en.ts';
 
 export const terminalDe: Readonly<Record<keyof typeof terminalEn, string>> = {
   'terminal.about':
-    'Länge, Spannung und Verbindungskarte des Antriebsriemens unter einer angetriebenen Rollenbahn. Berechnet, bitte prüfen: Das Datenblatt des Riemenherstellers gilt immer vor.',
+    'Länge, Spannung und Verbindungskarte des Antriebsriemens unter einer angetriebenen Rollenbahn. Berechnet, nachprüfen: Das Datenblatt des Riemenherstellers geht immer vor.',
   'terminal.alone': 'eine Person arbeitet allein',
   'terminal.arguments': 'Angaben:',
   'terminal.card': 'die Verbindungskarte einer Position: was dort geschnitten, gestanzt, eingefädelt und gepresst wird',
   'terminal.check': 'alles, was in einem Werksordner nicht stimmt, auf einmal finden',
   'terminal.commands': 'Befehle:',
   'terminal.disk-full':
-    '{value} ließ sich nicht schreiben: Der Datenträger ist voll. Schaffen Sie Platz und versuchen Sie es erneut.',
+    '{value} ließ sich nicht schreiben: Der Datenträger ist voll. Platz schaffen und erneut versuchen.',
   'terminal.explain': 'die Formeln zeigen; mit Eingabe: mit ihren Zahlen',
   'terminal.file': 'Datei mit der JSON-Eingabe; ohne Angabe die Standardeingabe',
   'terminal.folder': 'Ordner mit den Dateien des Werks',
@@ -20,12 +20,12 @@ export const terminalDe: Readonly<Record<keyof typeof terminalEn, string>> = {
   'terminal.list': 'alle Themen zeigen',
   'terminal.missing-argument': '{value} fehlt.',
   'terminal.near-names': 'Ähnlich: {names}.',
-  'terminal.no-file': 'Die Datei {value} gibt es nicht. Prüfen Sie den Namen.',
-  'terminal.no-folder': 'Den Ordner {value} gibt es nicht. Geben Sie den Ordner an, in dem plant.csv liegt.',
+  'terminal.no-file': 'Die Datei {value} gibt es nicht. Namen prüfen.',
+  'terminal.no-folder': 'Den Ordner {value} gibt es nicht. Den Ordner angeben, in dem plant.csv liegt.',
   'terminal.no-formulas': 'Dieses Thema wird durch ein Verfahren berechnet und hat keine einzeilige Formel.',
   'terminal.no-permission':
-    '{value} dürfen Sie nicht öffnen. Lassen Sie sich das Recht geben oder wählen Sie einen anderen Ort.',
-  'terminal.no-target-folder': '{value} lässt sich nicht schreiben: Der Ordner fehlt. Legen Sie ihn zuerst an.',
+    '{value} darf hier nicht geöffnet werden. Recht geben lassen oder einen anderen Ort wählen.',
+  'terminal.no-target-folder': '{value} lässt sich nicht schreiben: Der Ordner fehlt. Zuerst anlegen.',
   'terminal.not-a-choice': '{option}: {value} angegeben, möglich sind {allowed}.',
   'terminal.not-a-folder': '{value} ist eine Datei; hier wird der Ordner gebraucht, in dem plant.csv liegt.',
   'terminal.not-a-moment': '--now: {value} angegeben; nötig ist ein Zeitpunkt in UTC wie 2026-11-25T02:04:00Z.',
@@ -40,7 +40,7 @@ export const terminalDe: Readonly<Record<keyof typeof terminalEn, string>> = {
   'terminal.plant-right':
     'Keine Fehler in {folder}: {lines, plural, one {eine Linie} other {# Linien}}, {positions, plural, one {eine Position} other {# Positionen}}.',
   'terminal.plant-wrong':
-    '{count, plural, one {Ein Fehler} other {# Fehler}} in {folder}; vorher wird daraus nichts gelesen.',
+    '{count, plural, one {Ein Fehler} other {# Fehler}} in {folder}; bis zur Berichtigung wird daraus nichts gelesen.',
   'terminal.position': 'Position, etwa QM-04-03',
   'terminal.press': 'Presse, die benutzt wird',
   'terminal.reading-keyboard': 'Liest JSON von der Tastatur; Ende mit Strg-D.',
@@ -50,7 +50,7 @@ export const terminalDe: Readonly<Record<keyof typeof terminalEn, string>> = {
   'terminal.solve': 'eine Frage in JSON beantworten, SI-Einheiten hinein und heraus',
   'terminal.too-many-arguments': 'Das sind mehr Angaben, als dieser Befehl nimmt.',
   'terminal.topic': 'Thema; --list zeigt alle',
-  'terminal.unexpected': 'Das hätte nicht geschehen dürfen: {reason}. Bitte melden Sie es zusammen mit dem Befehl.',
+  'terminal.unexpected': 'Das hätte nicht geschehen dürfen: {reason}. Zusammen mit dem Befehl melden.',
   'terminal.units': 'Einheiten: metric oder us',
   'terminal.unknown-command': 'Den Befehl {value} gibt es nicht.',
   'terminal.unknown-option': 'Die Option {value} gibt es nicht.',

@@ -46,7 +46,7 @@ export const terminalEn = {
   'terminal.solve': 'answer one question in JSON, SI units in and out',
   'terminal.too-many-arguments': 'There are more arguments than this command takes.',
   'terminal.topic': 'topic; --list shows them',
-  'terminal.unexpected': 'This should not have happened: {reason}. Please report it together with the command.',
+  'terminal.unexpected': 'This should not have happened: {reason}. Report it together with the command.',
   'terminal.units': 'units: metric or us',
   'terminal.unknown-command': 'There is no command {value}.',
   'terminal.unknown-option': 'There is no option {value}.',

@@ -44,5 +44,5 @@ export const warningsDe: Readonly<Record<keyof typeof warningsEn, string>> = {
   'warning.food-area':
     'Lebensmittelbereich. Abschnitte und Kreide geraten in die Ware. Linie abdecken, Werkzeug und Abschnitte zählen, nach Vorschrift des Betriebs reinigen.',
   'warning.take-up-on-tight-side':
-    'Die Spannvorrichtung sitzt im Lasttrum vor dem Antrieb. Sie gibt unter Last nach und der Riemen rutscht durch. Laufrichtung und Antrieb in den Anlagendaten prüfen.',
+    'Die Spannvorrichtung sitzt im Lasttrum vor dem Antrieb. Sie gibt unter Last nach und der Riemen rutscht durch. Laufrichtung und Antrieb in den Werksdaten prüfen.',
 };
