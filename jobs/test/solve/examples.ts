@@ -1,0 +1,168 @@
+/**
+ * One input per topic with a number that somebody else computed. `at` is the place of that number in the answer.
+ */
+export interface TopicExample {
+  readonly topic: string;
+  readonly input: Readonly<Record<string, unknown>>;
+  readonly expected: readonly {
+    readonly at: readonly (string | number)[];
+    readonly value: number;
+    readonly tolerance: number;
+  }[];
+  readonly source: string;
+}
+
+const mm = 0.001;
+const pulley = (x: number, y: number, radius: number, turn: 'left' | 'right') => ({
+  x_m: x * mm,
+  y_m: y * mm,
+  surfaceRadius_m: radius * mm,
+  turn,
+});
+
+/** A live-roller loop of eight pulleys: drive and take-up hang under the bed between snubs. */
+const loop = [
+  pulley(0, 0, 50, 'left'),
+  pulley(2890, -90, 40, 'right'),
+  pulley(3000, -330, 80, 'left'),
+  pulley(3110, -90, 40, 'right'),
+  pulley(3690, -90, 40, 'right'),
+  pulley(3800, -330, 60, 'left'),
+  pulley(3910, -90, 40, 'right'),
+  pulley(6000, 0, 50, 'left'),
+];
+const thin = { thickness_m: 0, neutralLineFromRunningFace_m: 0 };
+const belt = { thickness_m: 2 * mm, neutralLineFromRunningFace_m: 0.6 * mm };
+const six = 0.5e-6 * mm;
+
+export const examples: readonly TopicExample[] = [
+  {
+    topic: 'path',
+    input: { pulleys: loop, belt: thin },
+    expected: [
+      { at: ['length_m'], value: 13526.143179 * mm, tolerance: six },
+      { at: ['wraps_rad', 2], value: (184.822576 * Math.PI) / 180, tolerance: 1e-8 },
+      { at: ['turning'], value: 1, tolerance: 0 },
+    ],
+    source: 'independent: signed-radius tangents in another program',
+  },
+  {
+    topic: 'cut-length',
+    input: {
+      pulleys: loop,
+      belt,
+      takeUp: { pulley: 5, direction: [0, -1], reference_m: 0.03, max_m: 0.12 },
+      setElongation: 0.008,
+      fingerLength_m: 0.07,
+      lengthTolerance: 0.003,
+      k1_N_mm_pct: 8,
+      width_m: 0.03,
+    },
+    expected: [
+      { at: ['endlessLength_m'], value: 13494.5322 * mm, tolerance: 0.5e-4 * mm },
+      { at: ['stripTipToTip_m'], value: 13564.5322 * mm, tolerance: 0.5e-4 * mm },
+      { at: ['slackTakeUp_m'], value: -24.0073 * mm, tolerance: 0.5e-4 * mm },
+      { at: ['elongationRange', 0], value: 0.004985, tolerance: 0.5e-7 },
+      { at: ['strandTension_N'], value: 192, tolerance: 1e-9 },
+    ],
+    source: 'independent: signed-radius tangents and a root search in another program',
+  },
+  {
+    topic: 'tension-round-loop',
+    input: {
+      pulleys: loop,
+      belt: thin,
+      drive: 2,
+      strand: 7,
+      loads: [{ from_m: 0, to_m: 6, pull_N_m: 30 }],
+      takeUp: { kind: 'screw', tension_N: 240 },
+      friction: 0.25,
+      beltMass_kg_m: 0.08,
+      speed_m_s: 0,
+    },
+    expected: [
+      { at: ['slack_N'], value: 153.8231, tolerance: 0.5e-4 },
+      { at: ['tight_N'], value: 333.8231, tolerance: 0.5e-4 },
+      { at: ['pullAtSlip_N'], value: 186.7321, tolerance: 0.5e-4 },
+      { at: ['slipReserve'], value: 1.0374, tolerance: 0.5e-4 },
+    ],
+    source: 'independent: conservation of strain between fixed centres, in another program',
+  },
+  {
+    topic: 'tension-by-sound',
+    input: { frequency_Hz: 47.21746, span_m: 0.58, beltMass_kg_m: 0.08 },
+    expected: [{ at: ['string_N'], value: 240, tolerance: 1e-4 }],
+    source: 'derived: first mode of a string',
+  },
+  {
+    topic: 'tension-by-push',
+    input: { span_m: 0.58, force_N: 16.551724, deflection_m: 0.01, tensileStiffness_N: 24000 },
+    expected: [{ at: ['firstOrder_N'], value: 240, tolerance: 1e-4 }],
+    source: 'derived: Q = 4 T d / L',
+  },
+  {
+    topic: 'tension-by-marks',
+    input: { marks_m: 1, stretched_m: 1.008, k1_N_mm_pct: 8, width_m: 0.03 },
+    expected: [
+      { at: ['tension_N'], value: 192, tolerance: 1e-6 },
+      { at: ['fresh_N'], value: 345.6, tolerance: 1e-6 },
+      { at: ['range_N', 0], value: 180, tolerance: 1e-6 },
+    ],
+    source: 'derived: F = k1 e b; half a millimetre in a metre is 0.05 %',
+  },
+  {
+    topic: 'edge-slivers',
+    input: { width_m: 0.03, pitch_m: 0.0115 },
+    expected: [
+      { at: ['atTip_m'], value: 2.25 * mm, tolerance: 1e-9 },
+      { at: ['atFlank_m'], value: 0.625 * mm, tolerance: 1e-9 },
+      { at: ['threshold_m'], value: 1.5 * mm, tolerance: 1e-9 },
+    ],
+    source: 'derived: distances of the zigzag from the edge, by hand',
+  },
+  {
+    topic: 'splice-strength',
+    input: {
+      fingerLength_m: 0.07,
+      pitch_m: 0.0115,
+      thickness_m: 0.002,
+      tipWidth_m: 0.0005,
+      developmentLength_m: 0.01125,
+      beltStrength_N_mm: 120,
+      weldShear_MPa: 8,
+    },
+    expected: [
+      { at: ['reinforcement_N_mm'], value: 96.3354, tolerance: 0.5e-4 },
+      { at: ['weld_N_mm'], value: 194.7826, tolerance: 0.5e-4 },
+      { at: ['strength_N_mm'], value: 94.946, tolerance: 0.5e-4 },
+    ],
+    source: 'independent: the two capacities and their soft minimum in another program',
+  },
+  {
+    topic: 'tensile-sample',
+    input: { pulls_N_mm: [92.1, 95.4, 88.7, 97, 93.3] },
+    expected: [
+      { at: ['mean'], value: 93.3, tolerance: 1e-9 },
+      { at: ['factor'], value: 2.33532, tolerance: 0.5e-5 },
+      { at: ['characteristic'], value: 85.8507, tolerance: 0.5e-4 },
+    ],
+    source: 'independent: EN 1990 Annex D (from memory) with a t quantile of another program',
+  },
+  {
+    topic: 'press-up',
+    input: {
+      carrierRadius_m: 0.025,
+      pressureRollerRadius_m: 0.02,
+      beltThickness_m: 0.002,
+      pitch_m: 0.1,
+      tension_N: 200,
+      pressUp_m: 0.001,
+    },
+    expected: [
+      { at: ['angle_rad'], value: 0.020189, tolerance: 0.5e-6 },
+      { at: ['force_N'], value: 8.075, tolerance: 0.5e-4 },
+      { at: ['firstOrderForce_N'], value: 8, tolerance: 1e-9 },
+    ],
+    source: 'independent: inner tangents of the rollers in another program',
+  },
+];
