@@ -64,7 +64,7 @@ function details(code: string, params: Params): string {
 }
 
 /** The values of a sentence as text: numbers with their unit, long texts cut, `allowed` and `reason` made. */
-export function sentenceParams(voice: Voice, data: SentenceData): Params {
+function sentenceParams(voice: Voice, data: SentenceData): Params {
   const write = numberWriter(voice, data);
   const params: Record<string, string> = {};
   for (const [name, value] of Object.entries(data)) {

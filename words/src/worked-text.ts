@@ -1,5 +1,5 @@
 import type { QuantityKind } from './units.ts';
-import type { Voice } from './voice.ts';
+import { joined, type Voice } from './voice.ts';
 
 /** What a worked formula must tell so that it can be written out; any object of this shape will do. */
 export interface FormulaSource {
@@ -57,7 +57,7 @@ export function workedText(
 }
 
 /** An expression as a book prints it: `4 * m * l^2` becomes `4 · m · l²`. */
-export function printed(expression: string): string {
+function printed(expression: string): string {
   return expression
     .replace(/ ?\* ?/g, ' · ')
     .replace(/\^2(?![\d.])/g, '²')
@@ -80,11 +80,14 @@ function writtenValues(voice: Voice, formula: FormulaSource, inputs: Readonly<Re
   return new Map(entries);
 }
 
+// Below ten degrees a tenth of a degree is more than one per cent.
+const smallAngle_rad = Math.PI / 18;
+
 // A clock reading cannot be computed with, and an exponent wants radians.
 function inFormula(voice: Voice, kind: QuantityKind, value: number, expression: string): string {
-  if (kind === 'time') return voice.write(value, kind, { digits: 0 });
+  if (kind === 'time') return joined({ value: voice.number(value, Number.isInteger(value) ? 0 : 1), unit: 's' });
   if (kind === 'angle' && wantsRadians(expression)) return `${voice.number(value, 4)}\u00a0rad`;
-  return voice.write(value, kind, kind === 'angle' ? { digits: 2 } : {});
+  return voice.write(value, kind, kind === 'angle' && Math.abs(value) < smallAngle_rad ? { digits: 2 } : {});
 }
 
 const wantsRadians = (expression: string) => /\bexp\b|e\^/.test(expression) || !/a?(sin|cos|tan)\b/.test(expression);

@@ -60,6 +60,23 @@ describe('worked formulas', () => {
     );
   });
 
+  test('[WORDS-11] a time stands in seconds, whatever its size, so that one can compute with it', () => {
+    const row: FormulaSource = {
+      id: 'r',
+      expression: 'N = v * t / L',
+      result: { symbol: 'N', kind: 'revolutions', meaning: 'n' },
+      symbols: {
+        v: { kind: 'speed', meaning: 'v' },
+        t: { kind: 'time', meaning: 't' },
+        L: { kind: 'length', meaning: 'l' },
+      },
+      source: '',
+    };
+    const text = workedText(voice('en', 'metric'), row, { v: 0.8, t: 72_000, L: 64.8 }, 889);
+    expect(readable(text.withNumbers)).toBe('N = 0.80 m/s · 72 000 s / 64 800 mm = 889 revolutions');
+    expect(readable(text.symbols[1]?.value ?? '')).toBe('20.0 h');
+  });
+
   test('[WORDS-11] an angle under an exponential stands in radians, under a sine in degrees', () => {
     const row = (expression: string): FormulaSource => ({
       id: 'r',
@@ -71,6 +88,7 @@ describe('worked formulas', () => {
     const spoken = (expression: string) =>
       readable(workedText(voice('en', 'metric'), row(expression), { w: Math.PI }, 1).withNumbers);
     expect(spoken('y = exp(w)')).toBe('y = exp(3.1416 rad) = 1.00');
-    expect(spoken('y = 2 * sin(w / 2)')).toBe('y = 2 · sin(180.00° / 2) = 1.00');
+    expect(spoken('y = 2 * cos(w)')).toBe('y = 2 · cos(180.0°) = 1.00');
+    expect(spoken('y = 2 * sin(w / 2)')).toBe('y = 2 · sin(180.0° / 2) = 1.00');
   });
 });

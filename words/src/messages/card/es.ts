@@ -164,7 +164,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.tension.after': 'entre las rayas',
   'card.tension.from':
     'Desde {before} sin tensión: {elongation}. Unos {tension} por ramal ya asentada, {fresh} al principio.',
-  'card.tension.retension': 'Retensar a los {days}. Etiquetar y precintar el rollo.',
+  'card.tension.retension': 'Retensar al cabo de {days}. Etiquetar y precintar el rollo.',
   // Reasons.
   'card.reason.elongation': '% de estirado',
   'card.reason.by-take-up': 'Estirado solo por recorrido del tensor',

@@ -84,7 +84,7 @@ export const refusalsDe: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'note.belt-goes-slack':
     'das Leertrum hat {value}, nötig ist mehr als {min}, damit der Riemen anliegt. Mehr spannen oder Last verringern.',
   'note.slip':
-    'der Riemen rutscht durch: er überträgt das {value}-fache der Zugkraft, nötig ist mindestens das {min}-fache. Mehr spannen oder Last verringern.',
+    'der Riemen rutscht durch: er überträgt das {value}-fache der Umfangskraft, nötig ist mindestens das {min}-fache. Mehr spannen oder Last verringern.',
   'note.take-up-on-tight-side':
     'die Spannscheibe sitzt im Lasttrum; sie gibt unter Last nach. Antrieb, Trum und Laufrichtung prüfen.',
 };

@@ -8,7 +8,7 @@ export const warningsDe: Readonly<Record<keyof typeof warningsEn, string>> = {
   'warning.slip':
     'Der Riemen rutscht durch: die Last braucht {pull}, bei {set} rutscht er ab {limit}. {needed, select, none {Last verringern oder Reibung verbessern.} other {Auf {needed} spannen oder Last verringern.}}',
   'warning.slip-reserve-low':
-    'Wenig Reserve gegen Durchrutschen: {reserve}-fache Zugkraft, gewünscht {wanted}. Eine nasse oder verschmutzte Antriebsscheibe lässt den Riemen durchrutschen. {needed, select, none {Antriebsscheibe reinigen.} other {Auf {needed} spannen oder Antriebsscheibe reinigen.}}',
+    'Wenig Reserve gegen Durchrutschen: {reserve}-fache Umfangskraft, gewünscht {wanted}. Eine nasse oder verschmutzte Antriebsscheibe lässt den Riemen durchrutschen. {needed, select, none {Antriebsscheibe reinigen.} other {Auf {needed} spannen oder Antriebsscheibe reinigen.}}',
   'warning.elongation-under-window':
     'Auflegedehnung {set} liegt unter dem Bereich des Riemens ({low} bis {high}). Der Riemen kann durchrutschen und verlaufen. Wert der Linie prüfen.',
   'warning.elongation-over-window':
