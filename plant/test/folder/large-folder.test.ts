@@ -7,12 +7,13 @@ const count = 10_000;
 const rows = (header: string, row: (i: number) => string) =>
   [header, ...Array.from({ length: count }, (_, i) => row(i + 1))].join('\n');
 
-/** The best of three, so that a busy machine does not decide. */
+/** Processor time, the best of three: what else the machine does at the moment must not decide. */
 function bestTime_ms(files: Map<string, Uint8Array>): number {
   const times = [1, 2, 3].map(() => {
-    const start = performance.now();
+    const start = process.cpuUsage();
     readPlantFolder(files);
-    return performance.now() - start;
+    const { user, system } = process.cpuUsage(start);
+    return (user + system) / 1000;
   });
   return Math.min(...times);
 }
@@ -34,7 +35,7 @@ describe('large files', () => {
     expect(bestTime_ms(files)).toBeLessThan(1000);
   });
 
-  it('[PLANT-08] 10,000 lines, 10,000 positions of them and 10,000 wrong rows are answered in under a second each', () => {
+  it('[PLANT-08] 10,000 lines with 10,000 positions, and 10,000 wrong rows, take under a second a file', () => {
     const lines = rows(
       'id,source,name,belt,width_mm,setElongation_pct,speed_m_s,hoursPerDay,load_kg_m,bed_m,takeUpKind',
       (i) => `L${i},person,Line ${i},Reed-20,30,0.8,0.75,16,25,6,none`,
