@@ -1,7 +1,7 @@
 import type { Language } from './language.ts';
 
 /** Narrow no-break space: groups thousands in every language, as ISO 80000-1 asks. */
-export const thinSpace = '\u202f';
+const thinSpace = '\u202f';
 const minus = '\u2212';
 
 export interface NumberStyle {

@@ -33,6 +33,8 @@ export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
   'app.lines.none':
     'Dieses Werk hat noch keine Linien. In lines.csv und positions.csv eintragen, dann die Seite neu laden.',
   'app.open-card': 'Verbindungskarte {position}',
+  'app.belt': 'Riemen',
+  'app.fitted': 'Aufgelegt',
   'app.choose': 'Nichts ist gerissen. Eine Position wählen, dann erscheint ihre Karte.',
   'app.glance': 'Auf einen Blick',
   'app.card.back': 'Zeichnung und Gründe',

@@ -31,6 +31,8 @@ export const appEn = {
   'app.lines.none':
     'This plant has no lines yet. Write them into lines.csv and positions.csv, then load the page again.',
   'app.open-card': 'Splice card {position}',
+  'app.belt': 'Belt',
+  'app.fitted': 'Fitted',
   'app.choose': 'Nothing is torn. Choose a position to see its card.',
   'app.glance': 'At a glance',
   'app.card.back': 'Drawing and reasons',

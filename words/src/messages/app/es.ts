@@ -33,6 +33,8 @@ export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
   'app.lines.none':
     'Esta planta aún no tiene líneas. Escribirlas en lines.csv y positions.csv y volver a cargar la página.',
   'app.open-card': 'Ficha de empalme {position}',
+  'app.belt': 'Correa',
+  'app.fitted': 'Montada',
   'app.choose': 'No hay nada roto. Elegir una posición para ver su ficha.',
   'app.glance': 'De un vistazo',
   'app.card.back': 'Dibujo y razones',

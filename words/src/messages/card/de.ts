@@ -28,8 +28,8 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.step.notes': 'Außerdem wichtig',
   'card.step.formulas': 'So gerechnet',
   // What protects whom, at the step where it matters.
-  'card.ppe.knife': 'An Messer und Stanze Schnittschutzhandschuhe und Schutzbrille.',
-  'card.ppe.press': 'An der Presse Hitzehandschuhe; lüften: überhitzter Riemen gibt schädliche Dämpfe ab.',
+  'card.ppe.knife': 'Schnittschutzhandschuhe und Schutzbrille.',
+  'card.ppe.press': 'Hitzehandschuhe. Lüften: überhitzter Riemen gibt schädliche Dämpfe ab.',
   'card.ppe.rollers': 'An drehenden Rollen keine Handschuhe.',
   // Stop, lock, release.
   'card.lock.stop':
@@ -39,7 +39,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.lock.take-up':
     '{kind, select, gravity {Spanngewicht anheben und halten} spring {Spannfeder ganz entspannen} screw {Spannvorrichtung schlaff drehen} other {Spannung aus dem Riemen nehmen}}. {stands, select, none {Stellung vorher aufschreiben: ______} other {Sie stand bei {stands}; prüfen und aufschreiben.}}',
   'card.lock.no-take-up': 'Hier ist keine Spannvorrichtung: vor dem Schneiden die Spannung herausnehmen.',
-  'card.lock.pull': 'Riemen von Hand ziehen: es darf nichts gespeichert sein.',
+  'card.lock.pull': 'Riemen von Hand ziehen: nichts gespeichert?',
   'card.lock.site-rules': 'Die Vorschrift des Betriebs geht vor.',
   // Everything in hand.
   'card.gather.needed-left': '{needed} nötig, {left} auf der Rolle',
@@ -48,23 +48,22 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.gather.sealed': 'versiegelt',
   'card.gather.lot': 'Charge {lot}',
   // Splice site and drying.
-  'card.site.span': 'Im Trum von Scheibe {from} bis {to}: {length} frei. Je 0,5 m (20 in) Platz neben der Presse.',
-  'card.site.any': 'In einem geraden Trum mit je 0,5 m (20 in) Platz neben der Presse.',
-  'card.site.support': 'Presse abstützen, weg von Einschnürrollen und Tropfen.',
-  'card.site.outlet':
-    'Erst prüfen, ob die Steckdose Strom hat, dann die Presse hintragen. FI-Schutz, Leitung ganz abgerollt, niemand sonst am Stromkreis.',
+  'card.site.span': 'Trum {from}–{to}, {length} frei; je 0,5 m (20 in) Platz neben der Presse.',
+  'card.site.any': 'Gerades Trum, je 0,5 m (20 in) Platz neben der Presse.',
+  'card.site.support': 'Presse abgestützt, keine Einschnürrolle, kein Tropfen daneben.',
+  'card.site.outlet': 'Hat die Steckdose Strom? FI-Schutz, Leitung ganz abgerollt, niemand sonst am Stromkreis.',
   'card.dry.sealed': 'Rolle {roll} ist versiegelt: weiter.',
   'card.dry.known':
-    'Riemen trocken? Nicht aus versiegelter Rolle: {time} bei {temperature} trocknen, andere Charge, oder eine benannte Person verantwortet es. Nie Heißluft.',
+    'Trocken? War die Rolle offen: {time} bei {temperature}, andere Charge, oder jemand mit Namen nimmt es an. Nie Heißluft.',
   'card.dry.unknown':
-    'Riemen trocken? Nicht aus versiegelter Rolle: nach Datenblatt trocknen, andere Charge, oder eine benannte Person verantwortet es. Nie Heißluft.',
+    'Trocken? War die Rolle offen: nach Datenblatt trocknen, andere Charge, oder jemand mit Namen nimmt es an. Nie Heißluft.',
   // Cut.
   'card.cut.belt': '{belt} · {width} breit · {thickness} dick{antistatic, select, yes { · antistatisch} other {}}',
   'card.cut.tips': 'Spitze zu Spitze',
   'card.cut.square': 'Rechtwinklig, vor dem Stanzen',
   'card.cut.endless': 'Endlos, schlaff',
   'card.cut.finger': 'Ein Finger',
-  'card.cut.how': 'Rechtwinklig zur Werkskante, neue Klinge. Beide Enden stanzen, dann Spitze zu Spitze messen.',
+  'card.cut.how': 'Rechtwinklig zur Werkskante, neue Klinge. Stanzen, dann Spitze zu Spitze messen.',
   'card.cut.weight': 'zählt {weight}',
   'card.cut.disagree': 'Diese Längen passen nicht zusammen. Vor dem Schneiden noch einmal messen.',
   'card.cut.drawing':
@@ -75,11 +74,10 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   // Both ends.
   'card.ends.die': 'Stanzmesser {die}: Finger {fingers}',
   'card.ends.wanted': 'Finger {fingers}',
-  'card.ends.how':
-    'Laufseite unten, gleicher Anschlag, beide Enden gleich eingeschoben. Erste Spitze {tip} vom Anschlag.',
+  'card.ends.how': 'Laufseite unten, gleicher Anschlag, gleich eingeschoben; erste Spitze {tip}.',
   'card.ends.move-fence': 'Für Ende B den Anschlag um {shift} versetzen.',
-  'card.ends.turned-over': 'Ein gewendetes Ende versetzt die Zähne um {shift}.',
-  'card.ends.chalk': 'Vor dem Wegtragen „Laufseite“, Pfeil und A / B auf beide Enden schreiben.',
+  'card.ends.turned-over': 'Gewendet liegt ein Ende {shift} daneben.',
+  'card.ends.chalk': '„Laufseite“, Pfeil, A / B auf beide Enden schreiben.',
   'card.ends.thin': 'Dünnster Randfinger {score}; mindestens {threshold} gewünscht.',
   'card.ends.drawing':
     'Beide Enden im Stanzmesser: Laufseite unten, erste Spitze {tip} vom Anschlag; A und B greifen Spitze in Grund.',
@@ -88,12 +86,12 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.ends.meshed': 'Spitze im Grund',
   // Marks.
   'card.marks.before': 'zwischen zwei feinen Strichen',
-  'card.marks.how': 'Am schlaffen, flachen Riemen vor dem Einfädeln; weg von Verbindung und Presse.',
+  'card.marks.how': 'Schlaff und flach, vor dem Einfädeln; weg von Verbindung und Presse.',
   // Thread.
   'card.thread.running': 'Laufseite an {numbers}.',
   'card.thread.back': 'Tragseite an {numbers}.',
   'card.thread.how':
-    'Alten Lauf fotografieren oder den neuen Riemen mit dem alten einziehen. Riemenfinger mit Hülse schützen. Kreideseite rundum richtig: nicht verdreht.',
+    'Alten Lauf fotografieren oder mit dem alten Riemen einziehen. Riemenfinger mit Hülse schützen. Kreideseite rundum richtig: nicht verdreht.',
   'card.thread.goods': 'Unter den Rollen läuft der Riemen gegen das Fördergut.',
   'card.thread.survey': 'Nach Aufmaß gezeichnet: an der Linie prüfen.',
   'card.thread.drawing':
@@ -108,7 +106,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.rollers': 'Tragrollen über, Andrückrollen unter dem Riemen',
   'card.thread.shortened': 'gekürzt',
   // Take-up.
-  'card.take-up.slack': 'Spannvorrichtung ganz schlaff. Enden ohne Zug in der Schablone verzahnen, klemmen.',
+  'card.take-up.slack': 'Spannvorrichtung ganz schlaff. Ohne Zug in der Schablone verzahnen, klemmen.',
   'card.take-up.meshes': 'Die Enden treffen sich: der Spannweg reicht.',
   'card.take-up.pull': 'Es fehlen {pull} Umfang. Mit Klemmen einholen oder Spannweg schaffen.',
   'card.take-up.stands': 'Stand bei',
@@ -137,13 +135,13 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.press.belt-pressure': 'Am Riemen',
   'card.press.without-strips': 'Am Riemen ohne Streifen',
   'card.press.recipe': 'Heizprogramm {recipe}, Stand {revision}',
-  'card.press.example': 'Beispiel, berechnet. Das Datenblatt des Riemens gilt.',
-  'card.press.sheet': 'Das Datenblatt des Riemens gilt.',
+  'card.press.example': 'Beispiel, berechnet: das Datenblatt des Riemens gilt',
+  'card.press.sheet': 'das Datenblatt des Riemens gilt',
   'card.press.one-set-point':
     '{press} hat einen Sollwert, das Heizprogramm zwei ({top} und {bottom}). Nicht raten: Heizprogramm für diese Presse besorgen.',
-  'card.press.display': 'Wie {press} anzeigt, in {unit}.',
+  'card.press.display': 'in {unit}, wie {press} anzeigt',
   'card.press.steps':
-    'Platten erst unter {cold}. Pfeil der Schablone längs zum Riemen. Anzeige mit Karte vergleichen. Druck auf, eine Minute ruhig, dann heizen.',
+    'Platten erst unter {cold}. Pfeil der Schablone längs. Anzeige wie Karte? Druck auf, eine Minute ruhig, dann heizen.',
   'card.press.stack': 'Aufbau, unten zuerst',
   'card.press.stack-drawing': 'Der Aufbau in der Presse, auseinandergezogen, unten zuerst: {layers}.',
   'card.press.template': '{template}: Tasche {pocket}, Matte {mat}',
@@ -162,7 +160,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   // Restart and tension.
   'card.restart.jog': 'Tippbetrieb dauert etwa {time}.',
   'card.tension.after': 'zwischen den Strichen',
-  'card.tension.from': 'Von {before} schlaff: {elongation}. Etwa {tension} je Trum nach dem Setzen, {fresh} zu Anfang.',
+  'card.tension.from': 'Von {before} schlaff, {elongation}: etwa {tension} je Trum gesetzt, {fresh} frisch.',
   'card.tension.retension': 'Bis zum Nachspannen: {days}. Rolle beschriften und versiegeln.',
   // Reasons.
   'card.reason.elongation': 'Auflegedehnung',

@@ -27,8 +27,8 @@ export const cardEn = {
   'card.step.notes': 'Also know',
   'card.step.formulas': 'How it was computed',
   // What protects whom, at the step where it matters.
-  'card.ppe.knife': 'Cut gloves and glasses at the knife and the die.',
-  'card.ppe.press': 'Heat gloves at the press; air the place: overheated belt gives off harmful fumes.',
+  'card.ppe.knife': 'Cut gloves and glasses.',
+  'card.ppe.press': 'Heat gloves. Air the place: overheated belt gives off harmful fumes.',
   'card.ppe.rollers': 'No gloves near turning rollers.',
   // Stop, lock, release.
   'card.lock.stop': 'Lock out before the knife comes out. A tensioned take-up moves the belt by itself.',
@@ -37,8 +37,8 @@ export const cardEn = {
   'card.lock.take-up':
     '{kind, select, gravity {Lift the weight of the take-up and hold it} spring {Wind the take-up spring slack} screw {Wind the take-up slack} other {Take the tension out of the belt}}. {stands, select, none {Write down where it stood: ______} other {It stood at {stands}; check and write down.}}',
   'card.lock.no-take-up': 'No take-up here: take the tension out before you cut.',
-  'card.lock.pull': 'Pull the belt by hand: nothing may be stored in it.',
-  'card.lock.site-rules': 'The procedure of your site comes first.',
+  'card.lock.pull': 'Pull the belt by hand: nothing stored in it?',
+  'card.lock.site-rules': 'Your site’s procedure comes first.',
   // Everything in hand.
   'card.gather.needed-left': '{needed} needed, {left} on the roll',
   'card.gather.needed': '{needed} needed',
@@ -46,24 +46,22 @@ export const cardEn = {
   'card.gather.sealed': 'sealed',
   'card.gather.lot': 'lot {lot}',
   // Splice site and drying.
-  'card.site.span':
-    'On the strand from pulley {from} to {to}: {length} clear. 0.5 m (20 in) free on each side of the press.',
-  'card.site.any': 'On a straight strand with 0.5 m (20 in) free on each side of the press.',
-  'card.site.support': 'Press supported, away from snubs and drips.',
-  'card.site.outlet':
-    'Prove the outlet live before carrying the press there. Earth-leakage protection, lead fully unrolled, nobody else on that circuit.',
+  'card.site.span': 'Strand {from}–{to}, {length} clear; 0.5 m (20 in) free on each side of the press.',
+  'card.site.any': 'Straight strand, 0.5 m (20 in) free on each side of the press.',
+  'card.site.support': 'Press supported, no snub and no drip near it.',
+  'card.site.outlet': 'Outlet live? Earth-leakage protection, lead fully unrolled, nobody else on the circuit.',
   'card.dry.sealed': 'Roll {roll} is sealed: go on.',
   'card.dry.known':
-    'Is the belt dry? Not from a sealed roll: dry it {time} at {temperature}, take another lot, or a named person accepts it. No heat gun.',
+    'Dry? If the roll was open: {time} at {temperature}, another lot, or a named person accepts it. No heat gun.',
   'card.dry.unknown':
-    'Is the belt dry? Not from a sealed roll: dry it by the data sheet, take another lot, or a named person accepts it. No heat gun.',
+    'Dry? If the roll was open: dry by the data sheet, another lot, or a named person accepts it. No heat gun.',
   // Cut.
   'card.cut.belt': '{belt} · {width} wide · {thickness} thick{antistatic, select, yes { · antistatic} other {}}',
   'card.cut.tips': 'tip to tip',
   'card.cut.square': 'Square cut, before punching',
   'card.cut.endless': 'Endless, slack',
   'card.cut.finger': 'One finger',
-  'card.cut.how': 'Square from the factory edge, fresh blade. Punch both ends, then measure tip to tip.',
+  'card.cut.how': 'Square from the factory edge, fresh blade. Punch, then measure tip to tip.',
   'card.cut.weight': 'counts {weight}',
   'card.cut.disagree': 'These lengths do not agree. Measure once more before you cut.',
   'card.cut.drawing':
@@ -74,10 +72,10 @@ export const cardEn = {
   // Both ends.
   'card.ends.die': 'Die {die}: fingers {fingers}',
   'card.ends.wanted': 'Fingers {fingers}',
-  'card.ends.how': 'Pulley side down, same fence, each end pushed in the same way. First tip {tip} from the fence.',
+  'card.ends.how': 'Pulley side down, same fence, pushed in the same way; first tip {tip}.',
   'card.ends.move-fence': 'Move the fence by {shift} for end B.',
-  'card.ends.turned-over': 'An end turned over shifts the mesh by {shift}.',
-  'card.ends.chalk': 'Chalk “pulley side”, an arrow and A / B on both ends before you carry them away.',
+  'card.ends.turned-over': 'Turned over, an end is {shift} off.',
+  'card.ends.chalk': 'Chalk “pulley side”, arrow, A / B on both ends.',
   'card.ends.thin': 'Thinnest edge finger {score}; at least {threshold} is wanted.',
   'card.ends.drawing':
     'Both ends in the die: pulley side down, first tip {tip} from the fence; A and B mesh tip in root.',
@@ -86,12 +84,12 @@ export const cardEn = {
   'card.ends.meshed': 'tip in root',
   // Marks.
   'card.marks.before': 'between two fine lines',
-  'card.marks.how': 'On the slack, flat belt, before threading; away from splice and press.',
+  'card.marks.how': 'Slack and flat, before threading; away from splice and press.',
   // Thread.
   'card.thread.running': 'Pulley side on {numbers}.',
   'card.thread.back': 'Roller side on {numbers}.',
   'card.thread.how':
-    'Photograph the old route, or tow the new belt in with the old one. Sleeve the belt’s fingers. Chalked side right all the way round: no twist.',
+    'Photograph the old route or tow in with the old belt. Sleeve the belt’s fingers. Chalked side right all round: no twist.',
   'card.thread.goods': 'Under the rollers the belt runs against the goods.',
   'card.thread.survey': 'Drawn from a survey: check it against the line.',
   'card.thread.drawing':
@@ -106,8 +104,8 @@ export const cardEn = {
   'card.thread.rollers': 'carrying rollers over the belt, pressure rollers under it',
   'card.thread.shortened': 'shortened',
   // Take-up.
-  'card.take-up.slack': 'Take-up fully slack. Mesh the ends in the template without pull, clamp.',
-  'card.take-up.meshes': 'The ends meet in place: the take-up gives enough.',
+  'card.take-up.slack': 'Take-up fully slack. Mesh in the template without pull, clamp.',
+  'card.take-up.meshes': 'The ends meet: the take-up gives enough.',
   'card.take-up.pull': 'The ends do not meet by {pull} of loop. Pull in with clamps or find travel.',
   'card.take-up.stands': 'Stood at',
   'card.take-up.slack-at': 'New belt just slack at',
@@ -135,13 +133,13 @@ export const cardEn = {
   'card.press.belt-pressure': 'On the belt',
   'card.press.without-strips': 'On the belt without strips',
   'card.press.recipe': 'Recipe {recipe}, revision {revision}',
-  'card.press.example': 'Example recipe, computed. The belt maker’s data sheet wins.',
-  'card.press.sheet': 'The belt maker’s data sheet wins.',
+  'card.press.example': 'an example, computed: the belt maker’s data sheet wins',
+  'card.press.sheet': 'the belt maker’s data sheet wins',
   'card.press.one-set-point':
     '{press} has one set point, the recipe has two ({top} and {bottom}). Do not guess: get a recipe made for this press.',
-  'card.press.display': 'As {press} shows it, in {unit}.',
+  'card.press.display': 'in {unit} as {press} shows it',
   'card.press.steps':
-    'Plates below {cold} first. Arrow of the template along the belt. Compare display and card. Pressure up and steady for a minute, then heat.',
+    'Plates below {cold} first. Template arrow along the belt. Display like the card? Pressure up, steady a minute, then heat.',
   'card.press.stack': 'Lay the stack, bottom first',
   'card.press.stack-drawing': 'The press stack pulled apart, bottom first: {layers}.',
   'card.press.template': '{template}: pocket {pocket}, mat {mat}',
@@ -160,7 +158,7 @@ export const cardEn = {
   // Restart and tension.
   'card.restart.jog': 'Jogging takes about {time}.',
   'card.tension.after': 'between the lines',
-  'card.tension.from': 'From {before} slack: {elongation}. About {tension} a strand once settled, {fresh} at first.',
+  'card.tension.from': 'From {before} slack, {elongation}: about {tension} a strand settled, {fresh} fresh.',
   'card.tension.retension': 'Re-tension after {days}. Label and reseal the roll.',
   // Reasons.
   'card.reason.elongation': 'Set elongation',

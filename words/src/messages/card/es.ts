@@ -28,8 +28,8 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.step.notes': 'Conviene saber',
   'card.step.formulas': 'Cómo se ha calculado',
   // What protects whom, at the step where it matters.
-  'card.ppe.knife': 'Guantes de corte y gafas con la cuchilla y el troquel.',
-  'card.ppe.press': 'Guantes de calor en la prensa; ventilar: la correa recalentada suelta vapores dañinos.',
+  'card.ppe.knife': 'Guantes de corte y gafas.',
+  'card.ppe.press': 'Guantes de calor. Ventilar: la correa recalentada suelta vapores dañinos.',
   'card.ppe.rollers': 'Sin guantes cerca de rodillos que giran.',
   // Stop, lock, release.
   'card.lock.stop': 'Bloquear y etiquetar antes de sacar la cuchilla. Un tensor cargado mueve la correa por sí solo.',
@@ -38,7 +38,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.lock.take-up':
     '{kind, select, gravity {Levantar y sujetar el contrapeso} spring {Soltar del todo el muelle del tensor} screw {Soltar del todo el tensor} other {Quitar la tensión de la correa}}. {stands, select, none {Anotar antes dónde estaba: ______} other {Estaba en {stands}; comprobar y anotar.}}',
   'card.lock.no-take-up': 'Aquí no hay tensor: quitar la tensión antes de cortar.',
-  'card.lock.pull': 'Tirar de la correa a mano: no debe quedar energía.',
+  'card.lock.pull': 'Tirar de la correa a mano: ¿no queda energía?',
   'card.lock.site-rules': 'El procedimiento de la planta va primero.',
   // Everything in hand.
   'card.gather.needed-left': 'hacen falta {needed}, quedan {left}',
@@ -47,25 +47,22 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.gather.sealed': 'precintado',
   'card.gather.lot': 'lote {lot}',
   // Splice site and drying.
-  'card.site.span':
-    'En el ramal de la polea {from} a la {to}: {length} libres. 0,5 m (20 in) libres a cada lado de la prensa.',
-  'card.site.any': 'En un ramal recto con 0,5 m (20 in) libres a cada lado de la prensa.',
-  'card.site.support': 'Prensa apoyada, lejos de rodillos de desvío y goteos.',
-  'card.site.outlet':
-    'Comprobar que la toma tiene corriente antes de llevar la prensa. Diferencial, cable desenrollado del todo, nadie más en ese circuito.',
+  'card.site.span': 'Ramal {from}–{to}, {length} libres; 0,5 m (20 in) libres a cada lado de la prensa.',
+  'card.site.any': 'Ramal recto, 0,5 m (20 in) libres a cada lado de la prensa.',
+  'card.site.support': 'Prensa apoyada, sin rodillo de desvío ni goteo cerca.',
+  'card.site.outlet': '¿Tiene corriente la toma? Diferencial, cable desenrollado del todo, nadie más en el circuito.',
   'card.dry.sealed': 'El rollo {roll} está precintado: seguir.',
   'card.dry.known':
-    '¿Correa seca? Si el rollo no estaba precintado: secar {time} a {temperature}, otro lote, o alguien con nombre lo acepta. Nunca pistola de calor.',
+    '¿Seca? Si el rollo estaba abierto: {time} a {temperature}, otro lote, o alguien con nombre lo acepta. Nunca pistola de calor.',
   'card.dry.unknown':
-    '¿Correa seca? Si el rollo no estaba precintado: secar según la hoja de datos, otro lote, o alguien con nombre lo acepta. Nunca pistola de calor.',
+    '¿Seca? Si el rollo estaba abierto: secar según la hoja de datos, otro lote, o alguien con nombre lo acepta. Nunca pistola de calor.',
   // Cut.
   'card.cut.belt': '{belt} · ancho {width} · espesor {thickness}{antistatic, select, yes { · antiestática} other {}}',
   'card.cut.tips': 'de punta a punta',
   'card.cut.square': 'A escuadra, antes de troquelar',
   'card.cut.endless': 'Sin fin, sin tensión',
   'card.cut.finger': 'Un dedo',
-  'card.cut.how':
-    'A escuadra del borde de fábrica, cuchilla nueva. Troquelar los dos extremos y medir de punta a punta.',
+  'card.cut.how': 'A escuadra del borde de fábrica, cuchilla nueva. Troquelar y medir de punta a punta.',
   'card.cut.weight': 'cuenta {weight}',
   'card.cut.disagree': 'Estas longitudes no coinciden. Medir otra vez antes de cortar.',
   'card.cut.drawing':
@@ -76,10 +73,10 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   // Both ends.
   'card.ends.die': 'Troquel {die}: dedos {fingers}',
   'card.ends.wanted': 'Dedos {fingers}',
-  'card.ends.how': 'Cara de poleas abajo, mismo tope, los dos extremos metidos igual. Primera punta a {tip} del tope.',
+  'card.ends.how': 'Cara de poleas abajo, mismo tope, metidos igual; primera punta a {tip}.',
   'card.ends.move-fence': 'Mover el tope {shift} para el extremo B.',
-  'card.ends.turned-over': 'Un extremo dado la vuelta desplaza el encaje {shift}.',
-  'card.ends.chalk': 'Antes de llevárselos, escribir «cara de poleas», una flecha y A / B en los dos extremos.',
+  'card.ends.turned-over': 'Dado la vuelta, un extremo queda {shift} desviado.',
+  'card.ends.chalk': 'Escribir «cara de poleas», flecha, A / B en los dos.',
   'card.ends.thin': 'Dedo de borde más fino {score}; se quieren al menos {threshold}.',
   'card.ends.drawing':
     'Los dos extremos en el troquel: cara de poleas abajo, primera punta a {tip} del tope; A y B encajan punta en valle.',
@@ -88,12 +85,12 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.ends.meshed': 'punta en valle',
   // Marks.
   'card.marks.before': 'entre dos rayas finas',
-  'card.marks.how': 'Con la correa plana y sin tensión, antes de pasarla; lejos del empalme y de la prensa.',
+  'card.marks.how': 'Plana y sin tensión, antes de pasarla; lejos de empalme y prensa.',
   // Thread.
   'card.thread.running': 'Cara de poleas en {numbers}.',
   'card.thread.back': 'Cara de rodillos en {numbers}.',
   'card.thread.how':
-    'Fotografiar el recorrido viejo o tirar de la correa nueva con la vieja. Enfundar los dedos de la correa. La cara con tiza, bien en toda la vuelta: sin torcer.',
+    'Fotografiar el recorrido o tirar con la correa vieja. Enfundar los dedos de la correa. La tiza bien en toda la vuelta: sin torcer.',
   'card.thread.goods': 'Bajo los rodillos la correa corre en contra de la carga.',
   'card.thread.survey': 'Dibujado según mediciones: comprobar en la línea.',
   'card.thread.drawing':
@@ -108,7 +105,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.rollers': 'rodillos portadores sobre la correa, de presión debajo',
   'card.thread.shortened': 'acortado',
   // Take-up.
-  'card.take-up.slack': 'Tensor suelto del todo. Encajar los extremos en la plantilla sin tirar, sujetar.',
+  'card.take-up.slack': 'Tensor suelto del todo. Encajar en la plantilla sin tirar, sujetar.',
   'card.take-up.meshes': 'Los extremos llegan: el tensor da bastante.',
   'card.take-up.pull': 'Faltan {pull} de vuelta. Tirar con mordazas o buscar recorrido.',
   'card.take-up.stands': 'Estaba en',
@@ -137,13 +134,13 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.press.belt-pressure': 'En la correa',
   'card.press.without-strips': 'En la correa sin suplementos',
   'card.press.recipe': 'Programa {recipe}, revisión {revision}',
-  'card.press.example': 'Programa de ejemplo, calculado. Manda la hoja de datos de la correa.',
-  'card.press.sheet': 'Manda la hoja de datos de la correa.',
+  'card.press.example': 'ejemplo, calculado: manda la hoja de datos de la correa',
+  'card.press.sheet': 'manda la hoja de datos de la correa',
   'card.press.one-set-point':
     '{press} tiene una sola consigna y el programa dos ({top} y {bottom}). No adivinar: conseguir un programa hecho para esta prensa.',
-  'card.press.display': 'Como lo marca {press}, en {unit}.',
+  'card.press.display': 'en {unit}, como lo marca {press}',
   'card.press.steps':
-    'Placas antes a menos de {cold}. Flecha de la plantilla a lo largo de la correa. Comparar pantalla y ficha. Presión arriba y estable un minuto, después calentar.',
+    'Placas antes a menos de {cold}. Flecha de la plantilla a lo largo. ¿Pantalla como la ficha? Presión arriba, estable un minuto, después calentar.',
   'card.press.stack': 'Montar, de abajo arriba',
   'card.press.stack-drawing': 'Las capas de la prensa separadas, de abajo arriba: {layers}.',
   'card.press.template': '{template}: alojamiento {pocket}, base {mat}',
@@ -163,7 +160,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.restart.jog': 'Las vueltas a impulsos llevan unos {time}.',
   'card.tension.after': 'entre las rayas',
   'card.tension.from':
-    'Desde {before} sin tensión: {elongation}. Unos {tension} por ramal ya asentada, {fresh} al principio.',
+    'Desde {before} sin tensión, {elongation}: unos {tension} por ramal asentada, {fresh} recién tensada.',
   'card.tension.retension': 'Retensar al cabo de {days}. Etiquetar y precintar el rollo.',
   // Reasons.
   'card.reason.elongation': '% de estirado',

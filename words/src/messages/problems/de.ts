@@ -37,7 +37,7 @@ export const problemsDe: Readonly<Record<keyof typeof problemsEn, string>> = {
     '„{value}“ gliedert die Ziffern, das Dezimalzeichen ist unklar. Ohne Gliederung schreiben, etwa 64302.5.',
   'problem.out-of-range': '{value} erhalten, erlaubt ist {allowed}. Zahl und Einheit in der Überschrift prüfen.',
   'problem.not-one-of': '„{value}“ erhalten, erlaubt sind: {allowed}. Eines davon schreiben.',
-  'problem.not-yes-or-no': '„{value}“ erhalten, nötig ist ja oder nein. yes oder no schreiben.',
+  'problem.not-yes-or-no': '„{value}“ erhalten, nötig ist ja oder nein. Eines davon schreiben.',
   'problem.not-a-day': '„{value}“ erhalten, nötig ist ein Tag. Jahr-Monat-Tag schreiben, etwa 2026-03-02.',
   'problem.not-a-moment': '„{value}“ erhalten, nötig ist ein Zeitpunkt in UTC. Schreiben wie 2026-11-25T02:04:00Z.',
   'problem.too-long': 'der Text hat {length} Zeichen, erlaubt sind höchstens {max}. Kürzen.',

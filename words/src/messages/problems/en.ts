@@ -37,7 +37,7 @@ export const problemsEn = {
     '“{value}” groups its digits, so the decimal mark is unclear. Write it without grouping, such as 64302.5.',
   'problem.out-of-range': 'got {value}, must be {allowed}. Check number and unit in the heading.',
   'problem.not-one-of': 'got “{value}”, allowed are: {allowed}. Write one of them.',
-  'problem.not-yes-or-no': 'got “{value}”, yes or no is needed. Write yes or no.',
+  'problem.not-yes-or-no': 'got “{value}”, yes or no is needed. Write one of the two.',
   'problem.not-a-day': 'got “{value}”, a day is needed. Write year-month-day, such as 2026-03-02.',
   'problem.not-a-moment': 'got “{value}”, a moment in UTC is needed. Write it like 2026-11-25T02:04:00Z.',
   'problem.too-long': 'the text has {length} characters, at most {max} are allowed. Shorten it.',

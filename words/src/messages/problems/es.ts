@@ -37,7 +37,7 @@ export const problemsEs: Readonly<Record<keyof typeof problemsEn, string>> = {
     '«{value}» agrupa las cifras y no se sabe cuál es el signo decimal. Escribirlo sin agrupar, por ejemplo 64302.5.',
   'problem.out-of-range': 'pone {value} y debe ser {allowed}. Comprobar el número y la unidad del encabezado.',
   'problem.not-one-of': 'pone «{value}» y se admite: {allowed}. Escribir uno de ellos.',
-  'problem.not-yes-or-no': 'pone «{value}» y hace falta sí o no. Escribir yes o no.',
+  'problem.not-yes-or-no': 'pone «{value}» y hace falta sí o no. Escribir uno de los dos.',
   'problem.not-a-day': 'pone «{value}» y hace falta un día. Escribir año-mes-día, por ejemplo 2026-03-02.',
   'problem.not-a-moment': 'pone «{value}» y hace falta un momento en UTC. Escribirlo como 2026-11-25T02:04:00Z.',
   'problem.too-long': 'el texto tiene {length} caracteres y se admiten {max} como máximo. Acortarlo.',
