@@ -6,7 +6,10 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   root: import.meta.dirname,
   plugins: [react()],
-  resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
+  resolve: {
+    conditions: ['source', 'module', 'browser', 'development|production'],
+    alias: { '@stdlib/assert-has-generator-support': `${import.meta.dirname}/stand-ins/has-generators.cjs` },
+  },
   build: {
     outDir: 'dist',
     emptyOutDir: true,

@@ -6,6 +6,7 @@ import { FigureView } from './figure-view.tsx';
 import { useHowComputed } from './how-computed.tsx';
 import { keyed } from './keyed.ts';
 import { Mark } from './mark.tsx';
+import { PageGlance, partId } from './page-glance.tsx';
 
 /** What a job found, on the screen: front for the doing, then drawing and reasons. A question stands under the head. */
 export function PageView({ page, ask }: { readonly page: Page; readonly ask?: ReactNode }) {
@@ -14,6 +15,7 @@ export function PageView({ page, ask }: { readonly page: Page; readonly ask?: Re
     <article className="card" lang={page.language}>
       <PageHead page={page} />
       {ask}
+      <PageGlance sections={page.front} />
       {page.front.map((section) => (
         <SectionView key={section.id} section={section} />
       ))}
@@ -56,7 +58,7 @@ function PageHead({ page }: { readonly page: Page }) {
 }
 
 function SectionView({ section }: { readonly section: Section }) {
-  const id = `part-${section.id}`;
+  const id = partId(section);
   return (
     <section className="part" aria-labelledby={id}>
       <h2 id={id}>

@@ -6,7 +6,7 @@ import { cardAddress } from '../places/card/card-address.ts';
 import { CardPlace } from '../places/card/card-place.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
-import { PositionSummary } from '../places/lines/position-summary.tsx';
+import { NextPosition } from '../places/lines/next-position.tsx';
 import { useNow } from '../plant/use-now.ts';
 import { usePlant } from '../plant/use-plant.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
@@ -39,7 +39,16 @@ export function App() {
 /** The position named in the address; undefined on the list of lines. */
 function usePositionInAddress(): string | undefined {
   const [, params] = useRoute<{ position: string }>('/card/:position');
-  return params?.position;
+  return params === null ? undefined : decoded(params.position);
+}
+
+// The router leaves reserved signs encoded; a stranger's address may not be decodable at all.
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
 }
 
 interface PlacesProps {
@@ -61,7 +70,7 @@ function Places({ plant, position }: PlacesProps) {
         </div>
         <div className="pane pane-thing">
           {position === undefined ? (
-            <PositionSummary overview={overview} />
+            <NextPosition overview={overview} />
           ) : (
             <CardPlace key={position} plant={plant} position={position} now={now} />
           )}

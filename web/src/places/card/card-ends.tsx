@@ -3,11 +3,11 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { PdfButton } from './pdf-button.tsx';
 
 /** What one does with a card that has been read: take it along on paper. */
-export function CardEnds({ page }: { readonly page: Page }) {
+export function CardEnds({ page, position }: { readonly page: Page; readonly position: string }) {
   const { say } = useSpeech();
   return (
     <div className="ends">
-      <PdfButton page={page} />
+      <PdfButton page={page} position={position} />
       <button type="button" className="button" onClick={() => window.print()}>
         {say('app.print')}
       </button>

@@ -54,7 +54,7 @@ function CardOutcome({ result, position, asked }: CardOutcomeProps) {
   return (
     <>
       <PageView page={result.page} ask={asked ? null : <PeopleQuestion />} />
-      <CardEnds page={result.page} />
+      <CardEnds page={result.page} position={position} />
     </>
   );
 }

@@ -5,14 +5,14 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 type Progress = 'idle' | 'working' | 'done' | 'failed';
 
 /** Makes the card's PDF in the browser. The part that can do it is fetched only now. */
-export function PdfButton({ page }: { readonly page: Page }) {
+export function PdfButton({ page, position }: { readonly page: Page; readonly position: string }) {
   const { say, units } = useSpeech();
   const [progress, setProgress] = useState<Progress>('idle');
   const make = async () => {
     setProgress('working');
     try {
       const { saveCardPdf } = await import('./save-card-pdf.ts');
-      await saveCardPdf(page, units === 'us' ? 'half-letter' : 'a5');
+      await saveCardPdf(page, units === 'us' ? 'half-letter' : 'A5', `${position}.pdf`);
       setProgress('done');
     } catch {
       setProgress('failed');

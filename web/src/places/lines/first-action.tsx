@@ -1,11 +1,11 @@
-import type { LinesOverview, PositionOverview } from '@loopwright/jobs';
+import type { LinesOverview, PositionSummary } from '@loopwright/jobs';
 import { Link } from 'wouter';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { cardAddress } from '../card/card-address.ts';
 
 /** The torn position to go to first: the one that has stood longest. */
-export function firstTorn(overview: LinesOverview): PositionOverview | undefined {
+export function firstTorn(overview: LinesOverview): PositionSummary | undefined {
   return overview.lines
     .flatMap((group) => group.positions)
     .filter((position) => position.state === 'torn')
@@ -18,18 +18,18 @@ export function FirstAction({ overview }: { readonly overview: LinesOverview }) 
   if (first === undefined) return null;
   return (
     <div className="first-action">
-      <CardAction overview={first} />
+      <CardAction summary={first} />
     </div>
   );
 }
 
 /** The way to a position's card, as the main action. */
-export function CardAction({ overview }: { readonly overview: PositionOverview }) {
+export function CardAction({ summary }: { readonly summary: PositionSummary }) {
   const { say } = useSpeech();
   return (
-    <Link href={cardAddress(overview.position.id)} className="button main-action">
-      {overview.state === 'torn' ? <Mark name="torn" /> : null}
-      {say('app.open-card', { position: overview.position.id })}
+    <Link href={cardAddress(summary.position.id)} className="button main-action">
+      {summary.state === 'torn' ? <Mark name="torn" /> : null}
+      {say('app.open-card', { position: summary.position.id })}
     </Link>
   );
 }

@@ -33,8 +33,8 @@ export function FoundList({ found, chosen }: FoundListProps) {
 
 function FoundRow({ found, chosen }: { readonly found: FoundPosition; readonly chosen: boolean }) {
   const { say } = useSpeech();
-  const { id, line, overview } = found;
-  const shape = stateShapes[overview.state];
+  const { id, line, die, summary } = found;
+  const shape = stateShapes[summary.state];
   return (
     <Link
       href={cardAddress(id)}
@@ -46,11 +46,11 @@ function FoundRow({ found, chosen }: { readonly found: FoundPosition; readonly c
       <span className="found-words">
         <span className="found-id">{id}</span> <span className="tile-number">{line.name}</span>
         <br />
-        <span>{say(`state.${overview.state}`)}</span>
+        <span>{say(`state.${summary.state}`)}</span>
         <span className="soft">
           {' '}
           · {line.belt}
-          {overview.die === undefined ? '' : ` · ${overview.die}`}
+          {die === undefined ? '' : ` · ${die}`}
         </span>
       </span>
     </Link>

@@ -23,9 +23,9 @@ export function LineGroup({ group, chosen }: LineGroupProps) {
         </p>
       </div>
       <ul className="tiles">
-        {positions.map((overview) => (
-          <li key={overview.position.id}>
-            <PositionTile overview={overview} chosen={overview.position.id === chosen} />
+        {positions.map((summary) => (
+          <li key={summary.position.id}>
+            <PositionTile summary={summary} chosen={summary.position.id === chosen} />
           </li>
         ))}
       </ul>

@@ -1,29 +1,37 @@
-import type { LinesOverview, PositionOverview } from '@loopwright/jobs';
-import { languages, type UnitSystem, voice } from '@loopwright/words';
+import type { LineSummary, LinesOverview, PositionState, PositionSummary } from '@loopwright/jobs';
+import { diesFor, type Line, type Plant } from '@loopwright/plant';
+import { languages, voice } from '@loopwright/words';
 import type { Searchable } from './search-positions.ts';
 
-/** A position of the overview with the name of its line and the words it answers to. */
+/** A position with its line and its die, and the words it answers to. */
 export interface FoundPosition extends Searchable {
-  readonly overview: PositionOverview;
-  readonly line: LinesOverview['lines'][number]['line'];
+  readonly summary: PositionSummary;
+  readonly line: Line;
+  readonly die: string | undefined;
 }
 
-/** All positions of the plant, ready to be searched. */
-export function searchable(overview: LinesOverview, units: UnitSystem): readonly FoundPosition[] {
-  return overview.lines.flatMap(({ line, positions }) =>
-    positions.map((position) => ({
-      id: position.position.id,
-      line,
-      overview: position,
-      words: [line.name, position.position.name ?? '', line.belt, position.die ?? '', ...stateWords(position, units)],
-    })),
-  );
+/** All positions of the plant, ready to be searched; the torn ones first, for they are looked for. */
+export function searchable(plant: Plant, overview: LinesOverview): readonly FoundPosition[] {
+  const all = overview.lines.flatMap((group) => positionsOf(plant, group));
+  const later = ({ summary }: FoundPosition) => (summary.state === 'torn' ? 0 : 1);
+  return all.toSorted((a, b) => later(a) - later(b));
+}
+
+function positionsOf(plant: Plant, { line, belt, positions }: LineSummary): readonly FoundPosition[] {
+  const die = belt === undefined ? undefined : diesFor(plant, belt, line.width_m)[0]?.id;
+  return positions.map((summary) => ({
+    id: summary.position.id,
+    line,
+    die,
+    summary,
+    words: [line.name, summary.position.name ?? '', line.belt, die ?? '', ...stateWords(summary.state)],
+  }));
 }
 
 // Every language at once: people in one plant say the same thing in several.
-function stateWords({ state }: PositionOverview, units: UnitSystem): readonly string[] {
+function stateWords(state: PositionState): readonly string[] {
   return languages.flatMap((language) => {
-    const { say } = voice(language, units);
+    const { say } = voice(language, 'metric');
     return [say(`state.${state}`), say(`app.find.${state}`)];
   });
 }

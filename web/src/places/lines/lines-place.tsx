@@ -24,7 +24,7 @@ interface LinesPlaceProps {
 export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
   const [typed, setTyped] = useState('');
   const [state, setState] = useState<PositionState>();
-  const found = useFound(overview, typed, state);
+  const found = useFound(plant, overview, typed, state);
   const list = useRef<HTMLDivElement>(null);
   const [, goTo] = useLocation();
   const goToFirst = () => {
@@ -56,14 +56,13 @@ export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
 }
 
 /** The positions asked for, or undefined while nothing is asked: then all lines are shown. */
-function useFound(overview: LinesOverview, typed: string, state: PositionState | undefined) {
-  const { units } = useSpeech();
-  const all = useMemo(() => searchable(overview, units), [overview, units]);
+function useFound(plant: Plant, overview: LinesOverview, typed: string, state: PositionState | undefined) {
+  const all = useMemo(() => searchable(plant, overview), [plant, overview]);
   return useMemo((): readonly FoundPosition[] | undefined => {
     const asked = typed.trim() !== '';
     if (!asked && state === undefined) return undefined;
     const answering = asked ? searchPositions(all, typed) : all;
-    return answering.filter((position) => state === undefined || position.overview.state === state);
+    return answering.filter((position) => state === undefined || position.summary.state === state);
   }, [all, typed, state]);
 }
 

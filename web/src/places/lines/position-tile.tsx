@@ -1,4 +1,4 @@
-import type { PositionOverview } from '@loopwright/jobs';
+import type { PositionSummary } from '@loopwright/jobs';
 import { Link } from 'wouter';
 import { Mark } from '../../page/mark.tsx';
 import { stateShapes } from '../../page/state-word.tsx';
@@ -7,14 +7,14 @@ import { cardAddress } from '../card/card-address.ts';
 import { moveByArrows } from './move-focus.ts';
 
 interface PositionTileProps {
-  readonly overview: PositionOverview;
+  readonly summary: PositionSummary;
   readonly chosen: boolean;
 }
 
 /** One position as a target: its number and its state. Whatever is not simply running says so in words. */
-export function PositionTile({ overview, chosen }: PositionTileProps) {
+export function PositionTile({ summary, chosen }: PositionTileProps) {
   const { say } = useSpeech();
-  const { position, state } = overview;
+  const { position, state } = summary;
   const shape = stateShapes[state];
   const quiet = state === 'running';
   return (

@@ -17,8 +17,9 @@ export function plainText(text: string): string {
 /**
  * Positions that answer to everything typed, in the order given, the exact id first.
  *
- * Each typed word must begin a word of the position (`4` begins `04`), or all of it stand in the id with the
- * marks left out (`qm043`).
+ * Each typed word must begin a word of the position; a typed number must begin a part of its id (`4` begins `04`) or
+ * be a whole word elsewhere, so that `04-3` does not find a belt 30. All of it may also stand in the id with the marks
+ * left out (`qm043`).
  */
 export function searchPositions<P extends Searchable>(positions: readonly P[], typed: string): readonly P[] {
   const wanted = plainText(typed).split(' ').filter(Boolean);
@@ -34,12 +35,17 @@ const shortestJoined = 3;
 function answers(position: Searchable, wanted: readonly string[]): boolean {
   const joined = wanted.join('');
   if (joined.length >= shortestJoined && joinedId(position).includes(joined)) return true;
-  const words = [position.id, ...position.words].flatMap((text) => plainText(text).split(' '));
-  return wanted.every((word) => words.some((own) => begins(own, word)));
+  const idParts = plainText(position.id).split(' ');
+  const words = position.words.flatMap((text) => plainText(text).split(' '));
+  return wanted.every((word) => idParts.some((part) => begins(part, word)) || words.some((own) => says(own, word)));
 }
 
-function begins(own: string, word: string): boolean {
-  return own.startsWith(word) || own.replace(/^0+(?=\d)/, '').startsWith(word);
+function begins(part: string, word: string): boolean {
+  return part.startsWith(word) || part.replace(/^0+(?=\d)/, '').startsWith(word);
+}
+
+function says(own: string, word: string): boolean {
+  return /^\d+$/.test(word) ? own === word : own.startsWith(word);
 }
 
 function joinedId(position: Searchable): string {

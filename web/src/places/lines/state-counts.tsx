@@ -1,4 +1,4 @@
-import type { LinesOverview, PositionState, positionStates } from '@loopwright/jobs';
+import type { LinesOverview, PositionState } from '@loopwright/jobs';
 import { StateWord } from '../../page/state-word.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 
@@ -9,7 +9,7 @@ interface StateCountsProps {
 }
 
 // The gravest first.
-const order = ['torn', 'empty', 'retension-due', 'past-life', 'running'] as const satisfies typeof positionStates;
+const order = ['torn', 'empty', 'retension-due', 'past-life', 'running'] as const satisfies readonly PositionState[];
 
 /** How many positions are in each state; a press shows only those, another press shows all again. */
 export function StateCounts({ counts, chosen, onChoose }: StateCountsProps) {

@@ -1,0 +1,133 @@
+/**
+ * What can be measured on a page as it stands in the browser. Each function runs inside the page, so it may use
+ * nothing from outside itself; each returns one line of text for every fault it finds.
+ */
+
+/** Text that leaves the window, the box that frames it or the block it stands in; and a page wider than the window. */
+export function cutText(): string[] {
+  const faults: string[] = [];
+  const wide = document.scrollingElement?.scrollWidth ?? 0;
+  if (wide > window.innerWidth) faults.push(`page ${wide} px wide in a window of ${window.innerWidth} px`);
+  const isInline = (element: Element) => getComputedStyle(element).display.startsWith('inline') === true;
+  const blockOf = (element: Element): Element => {
+    const parent = element.parentElement;
+    return getComputedStyle(element).display === 'inline' && parent !== null ? blockOf(parent) : element;
+  };
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    const element = node.parentElement;
+    if (element === null || (node.textContent ?? '').trim() === '') continue;
+    if (element.closest('.sr, svg, noscript, script') !== null || element.checkVisibility() === false) continue;
+    const frame = blockOf(element).getBoundingClientRect();
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const rect of range.getClientRects()) {
+      const out = rect.right > frame.right + 1.5 || rect.left < frame.left - 1.5 || rect.bottom > frame.bottom + 6;
+      const off = rect.right > window.innerWidth + 1 || rect.left < -1;
+      if (out || off) faults.push(`text "${node.textContent}" leaves ${isInline(element) ? 'line' : 'box'}`);
+    }
+  }
+  return faults;
+}
+
+/** Words of a drawing that leave the drawing, and words smaller than 12 px. */
+export function cutDrawings(): string[] {
+  const faults: string[] = [];
+  for (const text of document.querySelectorAll<SVGTextElement>('.drawing text')) {
+    const frame = text.ownerSVGElement?.getBoundingClientRect();
+    const rect = text.getBoundingClientRect();
+    if (frame === undefined || frame.width === 0) continue;
+    const out = rect.left < frame.left - 2 || rect.right > frame.right + 2;
+    if (out) faults.push(`drawing text "${text.textContent}" leaves its drawing`);
+  }
+  return faults;
+}
+
+/** Makes every sentence 40 % longer, as a translation may. Numbers stay as they are. */
+export function lengthen(): void {
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const nodes: Text[] = [];
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    const element = node.parentElement;
+    if (element?.closest('svg, .sr, .figure-value, .figure-range, script, noscript') === null) nodes.push(node as Text);
+  }
+  for (const node of nodes) {
+    if (!/\p{L}{2}/u.test(node.data)) continue;
+    node.data += node.data.trim().slice(0, Math.ceil(node.data.trim().length * 0.4));
+  }
+}
+
+/** Targets smaller than 48 px, main actions lower than 72 px, targets nearer than 12 px to each other. */
+export function poorTargets(): string[] {
+  const faults: string[] = [];
+  const seen = [...document.querySelectorAll<HTMLElement>('a, button, label.choice-option, label.find input')].filter(
+    (element) => element.checkVisibility(),
+  );
+  const targets = seen.map((element) => ({
+    element,
+    rect: element.getBoundingClientRect(),
+    name: (element.textContent || element.tagName).trim().slice(0, 40),
+  }));
+  for (const { element, rect, name } of targets) {
+    const least = element.classList.contains('main-action') ? 72 : 48;
+    if (rect.height < least - 0.01 || rect.width < 47.99) {
+      faults.push(`target "${name}" is ${rect.width.toFixed(1)} x ${rect.height.toFixed(1)} px`);
+    }
+  }
+  // The sticky main action lies over the list that scrolls under it.
+  const lying = targets.filter(({ element }) => element.closest('.first-action') === null);
+  lying.forEach((a, at) => {
+    for (const b of lying.slice(at + 1)) {
+      const dx = Math.max(a.rect.left - b.rect.right, b.rect.left - a.rect.right, 0);
+      const dy = Math.max(a.rect.top - b.rect.bottom, b.rect.top - a.rect.bottom, 0);
+      if (Math.hypot(dx, dy) < 11.9)
+        faults.push(`"${a.name}" and "${b.name}" are ${Math.hypot(dx, dy).toFixed(1)} px apart`);
+    }
+  });
+  return faults;
+}
+
+/** Text with less contrast than 7:1 to what lies behind it (WCAG 2.2, success criterion 1.4.6), by the drawn colours. */
+export function poorContrast(): string[] {
+  const faults = new Set<string>();
+  const channels = (colour: string) => (colour.match(/[\d.]+/g) ?? []).map(Number);
+  const light = (colour: string) => {
+    const [r = 0, g = 0, b = 0] = channels(colour).map((c) => {
+      const share = c / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const groundOf = (element: Element): string => {
+    const own = getComputedStyle(element).backgroundColor;
+    const clear = channels(own)[3] === 0;
+    return clear && element.parentElement !== null ? groundOf(element.parentElement) : own;
+  };
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    const element = node.parentElement;
+    if (element === null || (node.textContent ?? '').trim() === '') continue;
+    if (element.closest('.sr, noscript, script') !== null || !element.checkVisibility()) continue;
+    const style = getComputedStyle(element);
+    const text = light(element instanceof SVGElement ? style.fill : style.color);
+    const ground = light(groundOf(element));
+    const ratio = (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05);
+    if (ratio < 7) faults.add(`"${(node.textContent ?? '').trim().slice(0, 40)}" stands at ${ratio.toFixed(2)}:1`);
+  }
+  return [...faults];
+}
+
+/** Text smaller than 18 px, captions smaller than 15 px. */
+export function smallText(): string[] {
+  const faults = new Set<string>();
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+    const element = node.parentElement;
+    if (element === null || (node.textContent ?? '').trim() === '') continue;
+    if (element.closest('.sr, svg, noscript, script') !== null || !element.checkVisibility()) continue;
+    const size = Number.parseFloat(getComputedStyle(element).fontSize);
+    const least = element.closest('.caption') === null ? 18 : 15;
+    if (size < least - 0.01) faults.add(`"${(node.textContent ?? '').trim().slice(0, 40)}" is ${size} px high`);
+  }
+  return [...faults];
+}

@@ -1,0 +1,85 @@
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
+import { inject } from 'vitest';
+import type { Settings } from '../../../src/settings/settings.ts';
+
+/** What went on in the browser that must not: policy violations, errors, requests to other hosts. */
+export interface Trouble {
+  readonly all: string[];
+}
+
+export interface Reader {
+  readonly page: Page;
+  readonly trouble: Trouble;
+  readonly context: BrowserContext;
+  close(): Promise<void>;
+}
+
+export const phone = { width: 390, height: 844 };
+export const wide = { width: 1280, height: 800 };
+
+/** Settings of somebody who has answered everything, so that nothing is asked. */
+export const answered: Settings = { language: 'en', units: 'metric', theme: 'day', people: 1, press: '' };
+
+interface ReaderOptions {
+  readonly viewport?: { readonly width: number; readonly height: number };
+  /** Settings stored on the device; none for somebody who comes for the first time. */
+  readonly settings?: Settings | undefined;
+  readonly locale?: string;
+}
+
+/** Opens the browser for one reader and keeps note of everything that must not happen. */
+export async function openReader(browser: Browser, options: ReaderOptions = {}): Promise<Reader> {
+  const { viewport = phone, locale = 'en-GB' } = options;
+  const settings = 'settings' in options ? options.settings : answered;
+  const context = await browser.newContext({ viewport, locale, acceptDownloads: true });
+  const all: string[] = [];
+  await context.exposeFunction('noteTrouble', (what: string) => all.push(what));
+  await context.addInitScript(watchPolicy);
+  if (settings !== undefined) await context.addInitScript(keepSettings, JSON.stringify(settings));
+  const page = await context.newPage();
+  watch(page, all);
+  return { page, context, trouble: { all }, close: () => context.close() };
+}
+
+function watchPolicy(): void {
+  const { noteTrouble } = window as unknown as { noteTrouble: (what: string) => void };
+  document.addEventListener('securitypolicyviolation', (event) =>
+    noteTrouble(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`),
+  );
+}
+
+// Only where nothing is stored yet: what a test changes on the page must outlive a reload.
+function keepSettings(settings: string): void {
+  const key = 'loopwright.settings';
+  if (localStorage.getItem(key) === null) localStorage.setItem(key, settings);
+}
+
+function watch(page: Page, all: string[]): void {
+  const { hostname } = new URL(inject('address'));
+  page.on('pageerror', (problem) => all.push(`error: ${problem.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') all.push(`console: ${message.text()}`);
+  });
+  page.on('request', (request) => {
+    const url = new URL(request.url());
+    const own = url.hostname === hostname || url.protocol === 'blob:' || url.protocol === 'data:';
+    if (!own) all.push(`foreign host: ${request.url()}`);
+  });
+}
+
+/** Opens an address of the app and waits until its place is shown. */
+export async function visit({ page }: Reader, path: string): Promise<void> {
+  await page.goto(inject('address') + path);
+  await page.locator('main h1').first().waitFor();
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+}
+
+/** Text of what is found on the page, every kind of space as a plain one. */
+export async function textOf(found: Locator): Promise<string> {
+  return plainSpaces((await found.textContent()) ?? '');
+}
+
+/** Thin and no-break spaces as plain ones. */
+export function plainSpaces(text: string): string {
+  return text.replace(/[\s\u2009\u202f\u00a0]+/g, ' ').trim();
+}

@@ -1,0 +1,25 @@
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+import type { TestProject } from 'vitest/node';
+import { startServer } from '../../../../server/src/index.ts';
+
+const root = new URL('../../../../', import.meta.url);
+const pathOf = (relative: string) => fileURLToPath(new URL(relative, root));
+
+/** Where the page built for the tests lies; never the folder that `npm start` serves. */
+export const webFolder = pathOf('.cache/web-for-tests');
+export const demoFolder = pathOf('demo');
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    readonly address: string;
+  }
+}
+
+/** Builds the page from the sources and serves it with the demo plant, by the server people start. */
+export default async function serveDemo(project: TestProject): Promise<() => Promise<void>> {
+  await build({ configFile: pathOf('web/vite.config.ts'), logLevel: 'warn', build: { outDir: webFolder } });
+  const server = await startServer({ plantFolder: demoFolder, port: 0, webFolder });
+  project.provide('address', server.address);
+  return () => server.close();
+}
