@@ -59,7 +59,8 @@ export function unitVector(direction: readonly [number, number], path: string): 
 
 const lengthTolerance_m = 1e-12;
 const maxSteps = 60;
-const stepsChecked = 8;
+const smallestStep_m = 1e-8;
+const stepsChecked = 4;
 
 /**
  * Travel of the take-up at which the path has a wanted length, or null where the pulley cannot get there.
@@ -82,6 +83,7 @@ export function travelForLength(lengthAt: LengthAtTravel, wanted_m: number, star
   };
   const bracket = bracketFrom(missing, start_m);
   if (bracket === null) return null;
+  if (bracket[0] === bracket[1]) return bracket[0];
   const root = bracketedRoot((x) => missing(x) ?? Number.NaN, bracket, { tolerance: lengthTolerance_m });
   if (root.status !== 'ok' || !reachable(missing, start_m, root.value)) return null;
   return root.value;
@@ -111,12 +113,12 @@ function bracketFrom(missing: (x: number) => number | null, start_m: number): re
   if (nearMissing === null) return null;
   let slope = 2;
   let step = nearMissing / slope;
-  for (let n = 0; n < maxSteps && nearMissing !== 0; n += 1) {
+  for (let n = 0; n < maxSteps && Math.abs(nearMissing) > lengthTolerance_m; n += 1) {
     const far = near + step;
-    if (far === near) return null;
     const farMissing = missing(far);
     if (farMissing === null) {
       step /= 2;
+      if (Math.abs(step) < smallestStep_m) return null;
       continue;
     }
     if (farMissing * nearMissing <= 0) return [near, far];
@@ -125,7 +127,7 @@ function bracketFrom(missing: (x: number) => number | null, start_m: number): re
     nearMissing = farMissing;
     step = (1.02 * nearMissing) / slope + Math.sign(nearMissing) * 1e-9;
   }
-  return nearMissing === 0 ? [near, near] : null;
+  return Math.abs(nearMissing) <= lengthTolerance_m ? [near, near] : null;
 }
 
 /** A root beyond a stretch where no belt can run is another layout, not this take-up further along. */
