@@ -12,7 +12,7 @@ export const missingEs: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.roll':
     'No consta ningún rollo de esta correa y ancho. Mirar en el almacén; leer lote y ancho, medir lo que queda.',
   'missing.path':
-    'Recorrido de la correa desconocido; por eso no hay dibujo. Fotografiar el recorrido antes de sacar la correa; medir la línea como pide el levantamiento.',
+    'Recorrido de la correa desconocido; por eso no hay dibujo. Fotografiar el recorrido antes de sacar la correa; medir la línea como pide la toma de medidas.',
   'missing.take-up-stroke': 'Carrera del tensor desconocida. Medirla desde el tope flojo hasta el tope tenso.',
   'missing.take-up-position':
     'No consta dónde estaba el tensor. Medir desde el tope flojo antes de aflojarlo y anotarlo.',
@@ -26,5 +26,5 @@ export const missingEs: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.data-sheet':
     'No hay hoja de datos de esta correa. Antes de cortar, comparar espesor, polea mínima y estirado con la hoja del fabricante; manda la hoja.',
   'missing.loop-length':
-    'Longitud sin fin desconocida. Extender la correa vieja floja y plana y medir de punta a valle; si no está, medir la línea como pide el levantamiento.',
+    'Longitud sin fin desconocida. Extender la correa vieja floja y plana y medir de punta a valle; si no está, medir la línea como pide la toma de medidas.',
 };

@@ -90,8 +90,8 @@ export const problemsEs: Readonly<Record<keyof typeof problemsEn, string>> = {
   'problem.duplicate-order':
     'el número {value} del orden de marcha ya es de la polea {other} de la línea {line}. Numerar las poleas como las encuentra la correa.',
   'problem.line-without-path':
-    'no hay poleas ni levantamiento, así que no se puede dibujar el recorrido. Escribir las poleas o medir la línea como pide el levantamiento.',
-  'problem.survey-refused': 'el levantamiento de la línea {line} no da ningún recorrido. {reason}',
+    'no hay poleas ni toma de medidas, así que no se puede dibujar el recorrido. Escribir las poleas o medir la línea como pide la toma de medidas.',
+  'problem.survey-refused': 'la toma de medidas de la línea {line} no da ningún recorrido. {reason}',
   'problem.path-refused': 'tal como está, aquí no puede correr ninguna correa. {reason}',
   'problem.elongation-outside-window':
     'estirado {value}; la correa {other} está hecha para {allowed}. Comprobar el valor en la línea.',
