@@ -14,7 +14,7 @@ export const fractileFactorRow = workedFormula({
   source: `${standard}; prediction with Student's t`,
   examples: [
     { inputs: { n: 3 }, expected: 3.37, tolerance: 0.005, evidence: 'printed', source: standard },
-    // The table prints 2.33 where the formula gives 2.3353: it cuts off rather than rounds.
+    // The table prints 2.33 where the formula gives 2.3353: it does not round.
     { inputs: { n: 5 }, expected: 2.33, tolerance: 0.01, evidence: 'printed', source: standard },
     { inputs: { n: 6 }, expected: 2.18, tolerance: 0.005, evidence: 'printed', source: standard },
     { inputs: { n: 10 }, expected: 1.92, tolerance: 0.005, evidence: 'printed', source: standard },

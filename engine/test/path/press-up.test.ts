@@ -35,7 +35,7 @@ describe('press-up of the driving strand', () => {
     [1, 0.020189, 8.075, 8, 0.2013],
     [2, 0.040759, 16.299, 16, 0.81],
     [3, 0.061714, 24.6701, 24, 1.8336],
-  ])('[PRESS-01] %d mm: angle, force per carrying roller, extra belt', (u_mm, angle, force, first, extra) => {
+  ])('[PRESS-UP-01] %d mm: angle, force per carrying roller, extra belt', (u_mm, angle, force, first, extra) => {
     const found = pressUp({ ...rollers, pressUp_m: u_mm / 1000 });
     check(`press-up ${u_mm} mm`, u_mm, 'N', force, found.force_N, 0.5e-4);
     check(`press-up ${u_mm} mm, angle`, u_mm, 'rad', angle, found.angle_rad, 0.5e-6);
@@ -43,7 +43,7 @@ describe('press-up of the driving strand', () => {
     expect(found.firstOrderForce_N).toBeCloseTo(first, 9);
   });
 
-  it('[PRESS-02] extra belt agrees with the path round ten carrying rollers', () => {
+  it('[PRESS-UP-02] extra belt agrees with the path round ten carrying rollers', () => {
     const ends = [
       [0, 0, 50.8, 1],
       [2000, 0, 50.8, 1],
@@ -57,7 +57,7 @@ describe('press-up of the driving strand', () => {
     expect(grown).toBeCloseTo(one.extraLength_m_m, 9);
   });
 
-  it('[PRESS-03] from the force back to the same press-up', () => {
+  it('[PRESS-UP-03] from the force back to the same press-up', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 20_000 }), fc.integer({ min: 60, max: 300 }), (microns, pitch_mm) => {
         const input = { ...rollers, pitch_m: pitch_mm / 1000 };
@@ -78,7 +78,7 @@ describe('press-up of the driving strand', () => {
     ['out-of-range', { ...rollers, force_N: 401 }],
     ['out-of-range', { ...rollers, pitch_m: 0, pressUp_m: 0.001 }],
     ['not-finite', { ...rollers, tension_N: Number.NaN, pressUp_m: 0.001 }],
-  ] as [string, PressUpInput][])('[PRESS-04] %s', (code, input) => {
+  ] as [string, PressUpInput][])('[PRESS-UP-04] %s', (code, input) => {
     expect(() => pressUp(input)).toThrow(expect.objectContaining({ code }));
   });
 });
