@@ -17,10 +17,10 @@ const left = 16;
 const right = 174;
 const waste = 11;
 const finger = 20;
-const top = 30;
-const beltWidth = 20;
-const cut: FingerCut = { width: beltWidth, pitch: 5, length: finger, firstTip: 1.25 };
-const rows = { square: 8, tips: 21, endless: 61, finger: 73 } as const;
+const top = 26;
+const beltWidth = 18;
+const cut: FingerCut = { width: beltWidth, pitch: 4.5, length: finger, firstTip: 1.125 };
+const rows = { square: 7, tips: 18, endless: 54, finger: 65 } as const;
 
 /** A dimension with its text in the middle of the line. */
 function dimension(from: number, to: number, y: number, text: string, bold = false): Shape[] {
@@ -88,17 +88,17 @@ export function dimensionDrawing(words: DimensionWords): Drawing {
     id: 'lengths',
     alt: words.alt,
     width,
-    height: 80,
+    height: 69,
     shapes: [
       ...strip(),
       upright(left - waste, rows.square - 3, top),
       upright(right + waste, rows.square - 3, top),
       ...dimension(left - waste, right + waste, rows.square, words.square),
-      upright(left, rows.tips - 3, low + 14),
+      upright(left, rows.tips - 3, low + 12),
       upright(right, rows.tips - 3, top),
       ...dimension(left, right, rows.tips, words.tips, true),
-      upright(right - finger, top, low + 14),
-      upright(right, low, low + 14),
+      upright(right - finger, top, low + 12),
+      upright(right, low, low + 12),
       ...dimension(left, right - finger, rows.endless, words.endless),
       ...dimensionLine({ x: right - finger, y: rows.endless }, { x: right, y: rows.endless }),
       lettering(

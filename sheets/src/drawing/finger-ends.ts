@@ -1,5 +1,5 @@
 import type { Drawing, Shape } from '../page/page.ts';
-import { textWidth } from '../type/text-width.ts';
+import { wrapText } from '../type/wrap-text.ts';
 import { type FingerCut, fingerLine } from './finger-line.ts';
 import { arrow, arrowhead, lettering, type Point, polygon, polyline, textSize } from './shapes.ts';
 
@@ -20,11 +20,13 @@ export interface FingerEnds {
 }
 
 const width = 190;
-const beltHeight = 38;
-const fenceY = 24;
-const endLength = 46;
-const fingerLength = 20;
+const beltHeight = 32;
+const fenceY = 22;
+const endLength = 32;
+const fingerLength = 16;
 const mostFingers = 6;
+const lefts = { a: 2, b: 66, meshed: 130 } as const;
+const underY = fenceY + beltHeight;
 
 /** The cut in drawing units; a belt with many fingers is drawn narrower, its edge phase stays true. */
 function cutOf(ends: FingerEnds, shift_m: number): FingerCut {
@@ -39,9 +41,9 @@ function cutOf(ends: FingerEnds, shift_m: number): FingerCut {
 }
 
 function fence(left: number, word: string): Shape[] {
-  const right = left + endLength + fingerLength + 8;
+  const right = left + endLength + fingerLength + 6;
   const hatch: Shape[] = [];
-  for (let x = left; x < right - 3; x += 5) {
+  for (let x = left; x < right - 8; x += 5) {
     hatch.push(
       polyline(
         [
@@ -52,81 +54,92 @@ function fence(left: number, word: string): Shape[] {
       ),
     );
   }
+  const heavy = polyline(
+    [
+      { x: left, y: fenceY },
+      { x: right, y: fenceY },
+    ],
+    { width: 1.4 },
+  );
+  return [heavy, ...hatch, lettering(word, { x: left, y: fenceY - 6 })];
+}
+
+/** Arrows on both sides of a gap that is too small to write in, the number above. */
+function smallGap(x: number, from: number, to: number, distance: string): Shape[] {
+  return [
+    polyline(
+      [
+        { x: x - 8, y: to },
+        { x: x + 3, y: to },
+      ],
+      { width: 0.4 },
+    ),
+    polyline(
+      [
+        { x, y: from - 9 },
+        { x, y: from },
+      ],
+      { width: 0.5 },
+    ),
+    arrowhead({ x, y: from }, { x: 0, y: 1 }, 3.2),
+    arrowhead({ x, y: to }, { x: 0, y: -1 }, 3.2),
+    polyline(
+      [
+        { x, y: to + 3 },
+        { x, y: to + 8 },
+      ],
+      { width: 0.5 },
+    ),
+    lettering(distance, { x: x + 3, y: from - 13.5 }, { anchor: 'end', bold: true }),
+  ];
+}
+
+const bigLetter = (letter: string, x: number, y: number): Shape =>
+  lettering(letter, { x, y: y + 3.6 }, { size: 10, anchor: 'middle', bold: true });
+
+/** One end pushed in against the fence, with the distance of its first tip. The belt goes on to the left. */
+function end(letter: string, left: number, cut: FingerCut, distance: string, travel: 1 | -1): Shape[] {
+  const roots = { x: left + endLength, y: fenceY };
+  const outline: Point[] = [{ x: left, y: fenceY }, ...fingerLine(cut, roots, 1), { x: left, y: underY }];
+  const middle = fenceY + beltHeight / 2;
+  const [tail, head] = travel === 1 ? [left + 13, left + 28] : [left + 28, left + 13];
+  return [
+    polygon(outline, 'paper', { width: 0 }),
+    polyline(outline, { width: 1.2 }),
+    bigLetter(letter, left + 7, middle),
+    ...arrow({ x: tail, y: middle }, { x: head, y: middle }),
+    ...smallGap(roots.x + fingerLength + 4, fenceY, fenceY + cut.firstTip, distance),
+  ];
+}
+
+/** Both ends meshed: the tip of one in the root of the other. */
+function meshed(cut: FingerCut): Shape[] {
+  const [left, right, middle] = [lefts.meshed, width - 2, fenceY + beltHeight / 2];
   return [
     polyline(
       [
         { x: left, y: fenceY },
         { x: right, y: fenceY },
       ],
-      { width: 1.4 },
-    ),
-    ...hatch,
-    lettering(word, { x: left, y: fenceY - 7 }, { size: textSize }),
-  ];
-}
-
-/** One end pushed in against the fence, with the distance of its first tip. */
-function end(letter: string, left: number, cut: FingerCut, distance: string, travel: 1 | -1): Shape[] {
-  const roots = { x: left + endLength, y: fenceY };
-  const tipX = roots.x + fingerLength;
-  const tipY = fenceY + cut.firstTip;
-  const edge = fingerLine(cut, roots, 1);
-  const outline: Point[] = [{ x: left, y: fenceY }, ...edge, { x: left, y: fenceY + beltHeight }];
-  const middle = fenceY + beltHeight / 2;
-  const arrowX: readonly [number, number] = travel === 1 ? [left + 17, left + 40] : [left + 40, left + 17];
-  return [
-    polygon(outline, 'paper', { width: 1.2 }),
-    lettering(letter, { x: left + 8, y: middle + 4 }, { size: 11, anchor: 'middle', bold: true }),
-    ...arrow({ x: arrowX[0], y: middle }, { x: arrowX[1], y: middle }),
-    polyline(
-      [
-        { x: tipX - 2, y: tipY },
-        { x: tipX + 10, y: tipY },
-      ],
-      { width: 0.4 },
-    ),
-    polyline(
-      [
-        { x: tipX + 6, y: fenceY - 9 },
-        { x: tipX + 6, y: fenceY },
-      ],
-      { width: 0.5 },
-    ),
-    arrowhead({ x: tipX + 6, y: fenceY }, { x: 0, y: 1 }, 3.5),
-    arrowhead({ x: tipX + 6, y: tipY }, { x: 0, y: -1 }, 3.5),
-    polyline(
-      [
-        { x: tipX + 6, y: tipY + 3 },
-        { x: tipX + 6, y: tipY + 9 },
-      ],
-      { width: 0.5 },
-    ),
-    lettering(distance, { x: tipX + 8, y: fenceY - 12 }, { anchor: 'end', bold: true }),
-  ];
-}
-
-/** Both ends meshed: the tip of one in the root of the other. */
-function meshed(cut: FingerCut, y: number, words: FingerEnds): Shape[] {
-  const low = { ...cut, width: cut.width * 0.6, pitch: cut.pitch * 0.6, firstTip: cut.firstTip * 0.6 };
-  const [left, right, bottom] = [8, 92, y + low.width];
-  const seam = fingerLine(low, { x: 44, y }, 1);
-  return [
-    polygon(
-      [
-        { x: left, y },
-        { x: right, y },
-        { x: right, y: bottom },
-        { x: left, y: bottom },
-      ],
-      'paper',
       { width: 1.2 },
     ),
-    polyline(seam, { width: 1.2 }),
-    lettering('A', { x: left + 7, y: y + low.width / 2 + 3.5 }, { size: 10, anchor: 'middle', bold: true }),
-    lettering('B', { x: right - 7, y: y + low.width / 2 + 3.5 }, { size: 10, anchor: 'middle', bold: true }),
-    ...arrow({ x: left + 15, y: y + low.width / 2 }, { x: left + 33, y: y + low.width / 2 }),
-    lettering(words.meshed, { x: right + 6, y: y + low.width / 2 + 3 }),
+    polyline(
+      [
+        { x: left, y: underY },
+        { x: right, y: underY },
+      ],
+      { width: 1.2 },
+    ),
+    polyline(fingerLine(cut, { x: left + 21, y: fenceY }, 1), { width: 1.2 }),
+    bigLetter('A', left + 7, middle),
+    bigLetter('B', right - 7, middle),
   ];
+}
+
+function under(text: string, left: number, room: number): Shape[] {
+  return wrapText(text, { size: textSize, width: room }).map((line, i) =>
+    lettering(line, { x: left, y: underY + 11 + i * 9.5 }),
+  );
 }
 
 /**
@@ -135,21 +148,23 @@ function meshed(cut: FingerCut, y: number, words: FingerEnds): Shape[] {
  */
 export function fingerEnds(ends: FingerEnds): Drawing {
   const first = cutOf(ends, 0);
-  const second = cutOf(ends, ends.secondShift_m);
-  const low = fenceY + beltHeight;
-  const wide = Math.max(width, 98 + textWidth(ends.meshed, textSize) + 2);
+  const below = [
+    ...under(ends.down, lefts.a, lefts.meshed - lefts.a - 6),
+    ...under(ends.meshed, lefts.meshed, width - lefts.meshed),
+  ];
+  const foot = Math.max(...below.map((shape) => (shape.shape === 'text' ? shape.y : 0)));
   return {
     id: 'finger-ends',
     alt: ends.alt,
-    width: Math.ceil(wide),
-    height: low + 46,
+    width,
+    height: foot + 3,
     shapes: [
-      ...fence(6, ends.fence),
-      ...fence(104, ends.fence),
-      ...end('A', 6, first, ends.firstTip, 1),
-      ...end('B', 104, second, ends.secondFirstTip, -1),
-      lettering(ends.down, { x: 6, y: low + 11 }),
-      ...meshed(first, low + 19, ends),
+      ...fence(lefts.a, ends.fence),
+      ...fence(lefts.b, ends.fence),
+      ...end('A', lefts.a, first, ends.firstTip, 1),
+      ...end('B', lefts.b, cutOf(ends, ends.secondShift_m), ends.secondFirstTip, -1),
+      ...meshed(first),
+      ...below,
     ],
   };
 }

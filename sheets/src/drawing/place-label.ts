@@ -45,16 +45,28 @@ function* candidates(target: Point, reach: number, size: { w: number; h: number 
   }
 }
 
+/** What a label belongs to, and the angle at which to try first [rad], y down. */
+export interface LabelTarget {
+  readonly centre: Point;
+  readonly r: number;
+  readonly angle: number;
+}
+
+/** Where a label stands, and the line that leads to it when it stands apart. */
+export interface PlacedLabel {
+  readonly centre: Point;
+  readonly leader?: readonly [Point, Point];
+}
+
 /**
  * Finds room for a label of a given size beside a target, and takes it.
- * @param target - centre and radius of what the label belongs to, and the angle to try first [rad], y down
- * @returns the centre of the label's box, or undefined where everything near is taken
+ * @returns the place, or undefined where everything near is taken
  */
 export function placeLabel(
-  target: { readonly centre: Point; readonly r: number; readonly angle: number },
+  target: LabelTarget,
   size: { readonly w: number; readonly h: number },
   obstacles: Obstacles,
-): Point | undefined {
+): PlacedLabel | undefined {
   for (const centre of candidates(target.centre, target.r, size, target.angle)) {
     const box = {
       x1: centre.x - size.w / 2,
@@ -62,10 +74,34 @@ export function placeLabel(
       x2: centre.x + size.w / 2,
       y2: centre.y + size.h / 2,
     };
-    if (isFree(box, obstacles)) {
+    const lead = leaderTo(target, box);
+    if (isFree(box, obstacles) && (!lead || leaderIsFree(lead, obstacles))) {
       obstacles.boxes.push(box);
-      return centre;
+      if (lead) obstacles.segments.push(lead);
+      return { centre, ...(lead && { leader: lead }) };
     }
   }
   return undefined;
+}
+
+/** Beyond this gap a line leads from the thing to its label. */
+const longestGap = 4.5;
+
+/** The line from the rim of a thing to the nearest point of its label, where the label stands apart. */
+function leaderTo(target: LabelTarget, box: Box): readonly [Point, Point] | undefined {
+  const { centre, r } = target;
+  const near = {
+    x: Math.min(Math.max(centre.x, box.x1), box.x2),
+    y: Math.min(Math.max(centre.y, box.y1), box.y2),
+  };
+  const distance = Math.hypot(near.x - centre.x, near.y - centre.y);
+  if (distance - r < longestGap) return undefined;
+  const share = r / distance;
+  return [{ x: centre.x + (near.x - centre.x) * share, y: centre.y + (near.y - centre.y) * share }, near];
+}
+
+/** A leader may cross a strand, but no other label. */
+function leaderIsFree([from, to]: readonly [Point, Point], { boxes }: Obstacles): boolean {
+  const holds = (box: Box): boolean => from.x >= box.x1 && from.x <= box.x2 && from.y >= box.y1 && from.y <= box.y2;
+  return !boxes.some((box) => !holds(box) && segmentHitsBox(from, to, box));
 }

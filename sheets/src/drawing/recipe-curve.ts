@@ -18,7 +18,7 @@ export interface RecipeCurve {
 }
 
 const width = 190;
-const axis = { left: 4, right: 186, top: 16, bottom: 66 } as const;
+const axis = { left: 4, right: 186, top: 13, bottom: 48 } as const;
 const start_degC = 20;
 
 /** Heating bends towards the set point; cooling falls by a constant share in equal times. A sketch of shape. */
@@ -50,7 +50,6 @@ function centred(text: string, x: number, y: number, bold = false): Shape {
 export function recipeCurve(curve: RecipeCurve): Drawing {
   const [readyX, holdX] = [xAt(curve, curve.ready_s), xAt(curve, curve.ready_s + curve.dwell_s)];
   const openY = yAt(curve, curve.open_degC);
-  const openWidth = textWidth(curve.openAt, textSize);
   const upright = (x: number): Shape =>
     polyline(
       [
@@ -63,7 +62,7 @@ export function recipeCurve(curve: RecipeCurve): Drawing {
     id: 'recipe-curve',
     alt: curve.alt,
     width,
-    height: axis.bottom + 24,
+    height: axis.bottom + 22,
     shapes: [
       polyline([
         { x: axis.left, y: axis.bottom },
@@ -80,9 +79,9 @@ export function recipeCurve(curve: RecipeCurve): Drawing {
       upright(readyX),
       upright(holdX),
       centred(curve.hold, (readyX + holdX) / 2, axis.top - 5, true),
-      lettering(curve.heat, { x: axis.left, y: axis.bottom + 10 }),
-      lettering(curve.cool, { x: axis.right, y: axis.bottom + 10 }, { anchor: 'end' }),
-      lettering(curve.openAt, { x: axis.right - openWidth, y: axis.bottom + 20 }, { bold: false }),
+      lettering(curve.heat, { x: axis.left, y: axis.bottom + 9 }),
+      lettering(curve.cool, { x: axis.right, y: axis.bottom + 9 }, { anchor: 'end' }),
+      lettering(curve.openAt, { x: axis.right, y: axis.bottom + 19 }, { anchor: 'end' }),
     ],
   };
 }

@@ -18,9 +18,9 @@ export interface StackWords {
 const width = 190;
 const size = 7.5;
 const leading = 9;
-const labelX = 104;
-const gap = 4;
-const picture = { left: 4, right: 92 } as const;
+const labelX = 84;
+const gap = 2.5;
+const picture = { left: 2, right: 74 } as const;
 
 interface Layer {
   readonly text: string;
@@ -35,7 +35,7 @@ const slab =
 
 /** The mat with its pocket: a flat U that the belt lies in. */
 function template(y: number): Shape[] {
-  const [a, b, c, d] = [picture.left + 14, picture.left + 34, picture.right - 34, picture.right - 14];
+  const [a, b, c, d] = [picture.left + 13, picture.left + 27, picture.right - 27, picture.right - 13];
   const outline: Point[] = [
     { x: a, y: y - 4 },
     { x: b, y: y - 4 },
@@ -51,8 +51,8 @@ function template(y: number): Shape[] {
 
 /** The belt over the pocket, and the seam of its fingers. */
 function belt(y: number): Shape[] {
-  const left = picture.left + 35;
-  const wide = span - 70;
+  const left = picture.left + 28;
+  const wide = span - 56;
   const teeth = [0, 1, 2, 3, 4, 5, 6].map((i) => ({ x: left + (wide * i) / 6, y: y + (i % 2 === 0 ? 1.6 : -1.6) }));
   return [rectangle({ x: left, y: y - 2.4 }, { w: wide, h: 4.8 }, 'paper'), polyline(teeth, { width: 0.5 })];
 }
@@ -77,11 +77,11 @@ const sensorLead = (y: number): Shape[] => [
   polyline(
     [
       { x: picture.right, y },
-      { x: picture.left + 46, y },
+      { x: picture.left + 38, y },
     ],
     { width: 0.9 },
   ),
-  ring({ x: picture.left + 44, y }, 2, { width: 0.9 }),
+  ring({ x: picture.left + 36, y }, 2, { width: 0.9 }),
 ];
 
 const layersOf = (words: StackWords): Layer[] => [

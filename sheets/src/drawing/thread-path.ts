@@ -36,7 +36,7 @@ export interface ThreadWords {
 const width = 260;
 const side = 12;
 const aboveRoom = 28;
-const belowRoom = 24;
+const belowRoom = 20;
 const pathRoom = { w: width - 2 * side, h: 132 } as const;
 /** Above this number of pulleys only the drive, the take-up and the splice are named. */
 const mostNumbered = 60;

@@ -61,7 +61,7 @@ export interface Row {
 
 export type StateShape = 'running' | 'due' | 'past' | 'torn' | 'empty';
 
-export type Block =
+type Content =
   | { readonly kind: 'figure'; readonly figure: Figure; readonly label: string }
   | { readonly kind: 'figures'; readonly figures: readonly { readonly label: string; readonly figure: Figure }[] }
   | { readonly kind: 'rows'; readonly rows: readonly Row[] }
@@ -69,6 +69,9 @@ export type Block =
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly ticks?: boolean }
   | { readonly kind: 'caution'; readonly level: 'stop' | 'care' | 'note'; readonly text: string }
   | { readonly kind: 'drawing'; readonly drawing: Drawing };
+
+/** A part of a section. `overleaf`: on a sheet with two sides it stands on the back, under the number of its step. */
+export type Block = Content & { readonly overleaf?: boolean };
 
 export interface Section {
   readonly id: string;

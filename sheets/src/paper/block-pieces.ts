@@ -1,20 +1,21 @@
 import { lettering, type Point, rectangle, ring } from '../drawing/shapes.ts';
-import type { Block, Drawing, Section } from '../page/page.ts';
+import type { Block, Drawing, Section, Shape } from '../page/page.ts';
 import { wrapText } from '../type/wrap-text.ts';
 import { moveShape } from './move-shape.ts';
 import { leadingOf, type PaperStyle, type Piece, space } from './piece.ts';
+import { richLines } from './rich-lines.ts';
 import { cautionSign } from './signs.ts';
-import { bigFigure, figureCells, lines, listPieces, rowPieces } from './text-pieces.ts';
+import { bigFigure, figureCells, isRunIn, lines, listPieces, rowPieces, runIn } from './text-pieces.ts';
 
-/** A drawing wider than this is for the back, across both columns. */
+/** A drawing wider than this stands across both columns. */
 export const widestInColumn = 200;
 
 /** Drawings are not blown up beyond this, so that their text stays near the size of the rest. */
-const largestScale = 1.12;
+const largestScale = 1;
 
 /** A drawing in a width, centred. */
-export function drawingPiece(drawing: Drawing, width: number, largest = largestScale): Piece {
-  const scale = Math.min(largest, width / drawing.width);
+function drawingPiece(drawing: Drawing, width: number): Piece {
+  const scale = Math.min(largestScale, width / drawing.width);
   return {
     height: drawing.height * scale + 3,
     draw: ({ x, y }) => {
@@ -46,6 +47,8 @@ function cautionPiece({ level, text }: Caution, width: number, size: number): Pi
   };
 }
 
+const tickMark = ({ ticks }: { readonly ticks?: boolean }): string => (ticks ? '☐' : '–');
+
 /** The pieces of one block in a column. */
 export function blockPieces(block: Block, width: number, style: PaperStyle): Piece[] {
   const { size } = style;
@@ -59,48 +62,77 @@ export function blockPieces(block: Block, width: number, style: PaperStyle): Pie
     case 'text':
       return lines(block.text, { size, width, bold: block.strong === true, ink: block.soft ? 'soft' : 'ink' });
     case 'list':
-      return listPieces(block.items, block.ticks ? '☐' : '–', width, style);
+      return listPieces(block.items, tickMark(block), width, style);
     case 'caution':
       return [cautionPiece(block, width, size)];
     case 'drawing':
-      return block.drawing.width > widestInColumn ? [] : [drawingPiece(block.drawing, width)];
+      return [drawingPiece(block.drawing, width)];
   }
 }
 
+const ringRadius = (size: number): number => size * 0.8;
+
 /** The title of a section, its number in a ring. */
 export function titlePiece(title: string, number: number | undefined, width: number, size: number): Piece {
-  const large = size * 1.16;
-  const r = large * 0.72;
+  const large = size * 1.12;
+  const r = ringRadius(size);
   const left = number === undefined ? 0 : 2 * r + 4;
   const set = wrapText(title, { size: large, bold: true, width: width - left });
-  const height = set.length * leadingOf(large) + 2.5;
+  const height = set.length * leadingOf(large) + 2.2;
   return {
     height,
     keepWithNext: true,
     draw: ({ x, y }: Point) => [
-      ...(number === undefined ? [] : numberRing({ x: x + r + 0.4, y: y + large * 0.68 + 0.6 }, r, number, size)),
+      ...numberRing({ x, y: y + large * 0.68 }, r, number),
       ...set.map((line, i) =>
-        lettering(line, { x: x + left, y: y + large + 0.6 + i * leadingOf(large) }, { size: large, bold: true }),
+        lettering(line, { x: x + left, y: y + large + i * leadingOf(large) }, { size: large, bold: true }),
       ),
     ],
   };
 }
 
-function numberRing(centre: Point, r: number, number: number, size: number) {
-  const small = size * (number > 9 ? 0.86 : 0.98);
+/** The number of a step in its ring, left edge and middle given. */
+function numberRing({ x, y }: Point, r: number, number: number | undefined): Shape[] {
+  if (number === undefined) return [];
+  const size = r * (number > 9 ? 1.1 : 1.25);
+  const centre = { x: x + r + 0.4, y };
   return [
-    ring(centre, r, { width: 0.9 }),
-    lettering(
-      String(number),
-      { x: centre.x, y: centre.y + small * 0.365 },
-      { size: small, anchor: 'middle', bold: true },
-    ),
+    ring(centre, r, { width: 0.8 }),
+    lettering(String(number), { x: centre.x, y: y + size * 0.365 }, { size, anchor: 'middle', bold: true }),
   ];
+}
+
+/** Text that may follow its title on the same line. */
+function runInText(block: Block | undefined, width: number, style: PaperStyle): string | undefined {
+  if (!style.runIn) return undefined;
+  if (block?.kind === 'text' && !block.strong && !block.soft) return block.text;
+  return block?.kind === 'list' && isRunIn(block.items, width, style) ? runIn(block.items, tickMark(block)) : undefined;
+}
+
+/** Title and first words on one line. */
+function runInTitle(section: Section, content: string, width: number, size: number): Piece[] {
+  const r = ringRadius(size) * 0.86;
+  const indent = section.number === undefined ? 0 : 2 * r + 4;
+  const runs = [{ text: section.title, bold: true }, { text: content }];
+  return richLines(runs, width, size, indent).map((piece, i) => ({
+    ...piece,
+    draw: (corner: Point) => [
+      ...(i === 0 ? numberRing({ x: corner.x, y: corner.y + size * 0.64 }, r, section.number) : []),
+      ...piece.draw(corner),
+    ],
+  }));
 }
 
 /** A whole section: room, title, blocks. */
 export function sectionPieces(section: Section, width: number, style: PaperStyle): Piece[] {
-  const body = section.blocks.flatMap((block) => blockPieces(block, width, style));
-  if (body.length === 0) return [];
-  return [space(style.size * 0.55), titlePiece(section.title, section.number, width, style.size), ...body];
+  const [first, ...rest] = section.blocks;
+  if (first === undefined) return [];
+  const opening = runInText(first, width, style);
+  const pieces = (blocks: readonly Block[]): Piece[] => blocks.flatMap((block) => blockPieces(block, width, style));
+  return [
+    space(style.size * 0.5),
+    ...(opening === undefined
+      ? [titlePiece(section.title, section.number, width, style.size), ...pieces(section.blocks)]
+      : [...runInTitle(section, opening, width, style.size), ...pieces(rest)]),
+  ];
 }

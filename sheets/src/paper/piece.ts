@@ -24,3 +24,7 @@ export interface PaperStyle {
 export const leadingOf = (size: number): number => size * 1.2;
 
 export const space = (height: number): Piece => ({ height, draw: () => [], space: true });
+
+/** Height of pieces in one column; white room at its head falls away. */
+export const heightOf = (pieces: readonly Piece[]): number =>
+  pieces.reduce((sum, piece, i) => sum + (i === 0 && piece.space ? 0 : piece.height), 0);

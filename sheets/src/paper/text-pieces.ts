@@ -3,6 +3,7 @@ import type { Figure, Ink, Row, Shape } from '../page/page.ts';
 import { textWidth } from '../type/text-width.ts';
 import { wrapText } from '../type/wrap-text.ts';
 import { leadingOf, type PaperStyle, type Piece } from './piece.ts';
+import { drawRuns, richLines, runsWidth } from './rich-lines.ts';
 
 /** How lines are set within a column. */
 export interface Lines {
@@ -22,13 +23,18 @@ export function lines(content: string, set: Lines): Piece[] {
   }));
 }
 
+/** Many short items run in always, long ones where room is short. */
+export function isRunIn(items: readonly string[], width: number, { size, runIn: always }: PaperStyle): boolean {
+  return always || (items.length > 4 && items.every((item) => textWidth(item, size) < width * 0.6));
+}
+
+export const runIn = (items: readonly string[], mark: string): string =>
+  items.map((item) => `${mark}\u00a0${item}`).join('  ');
+
 /** Items with a box to tick or a dash, one after the other, or run in to save room. */
 export function listPieces(items: readonly string[], mark: string, width: number, style: PaperStyle): Piece[] {
   const { size } = style;
-  const short = items.every((item) => textWidth(item, size) < width * 0.6);
-  if (style.runIn || (short && items.length > 4)) {
-    return lines(items.map((item) => `${mark}\u00a0${item}`).join('  '), { size, width });
-  }
+  if (isRunIn(items, width, style)) return lines(runIn(items, mark), { size, width });
   const indent = size * 1.25;
   return items.flatMap((item) =>
     lines(item, { size, width, indent }).map((piece, i) => ({
@@ -108,40 +114,36 @@ export function figureCells(
 const figureValue = (figure: Figure): string =>
   figure.unit === '' ? figure.value : `${figure.value}\u00a0${figure.unit}`;
 
-/** Label on the left, value on the right, the value on a line of its own where both do not fit. */
-function labelAndValue(row: Row, width: number, size: number): Piece[] {
-  const value = row.figure ? figureValue(row.figure) : (row.text ?? '');
-  const behind = row.figure ? figureNote(row.figure) : '';
-  const valueWidth = textWidth(value, size, true) + (behind === '' ? 0 : textWidth(` ${behind}`, size));
-  const oneLine = textWidth(row.label, size) + valueWidth + size <= width;
-  const right = ({ x, y }: Point): Shape[] => [
-    lettering(
-      value,
-      { x: x + width - (valueWidth - textWidth(value, size, true)), y: y + size },
-      { size, bold: true, anchor: 'end' },
-    ),
-    ...(behind === ''
-      ? []
-      : [lettering(behind, { x: x + width, y: y + size }, { size, anchor: 'end', ink: 'soft' as const })]),
-  ];
-  if (oneLine) {
+/** Label and note on the left, value on the right; the value on a line of its own where they do not fit. */
+function figureRow(row: Row, figure: Figure, width: number, size: number): Piece[] {
+  const behind = figureNote(figure);
+  const right = [{ text: figureValue(figure), bold: true }, ...(behind === '' ? [] : [{ text: behind, soft: true }])];
+  const left = [{ text: row.label }, ...(row.note === undefined ? [] : [{ text: row.note, soft: true }])];
+  const rightWidth = runsWidth(right, size);
+  const value = ({ x, y }: Point): Shape[] => drawRuns(right, { x: x + width - rightWidth, y: y + size }, size);
+  if (runsWidth(left, size) + rightWidth + size <= width) {
     const draw = (corner: Point): Shape[] => [
-      lettering(row.label, { x: corner.x, y: corner.y + size }, { size }),
-      ...right(corner),
+      ...drawRuns(left, { x: corner.x, y: corner.y + size }, size),
+      ...value(corner),
     ];
     return [{ height: leadingOf(size), draw }];
   }
-  const label = lines(row.label, { size, width }).map((piece) => ({ ...piece, keepWithNext: true }));
-  if (valueWidth > width)
-    return [...label, ...lines([value, behind].filter(Boolean).join(' · '), { size, width, bold: true })];
-  return [...label, { height: leadingOf(size), draw: right }];
+  const label = richLines(left, width, size).map((piece) => ({ ...piece, keepWithNext: true }));
+  return rightWidth > width
+    ? [...label, ...richLines(right, width, size)]
+    : [...label, { height: leadingOf(size), draw: value }];
+}
+
+/** A row of words runs on: what, which, where. */
+function wordRow(row: Row, width: number, size: number): Piece[] {
+  const note = row.note === undefined ? [] : [{ text: row.note, soft: true }];
+  return richLines([{ text: row.label }, { text: row.text ?? '', bold: true }, ...note], width, size);
 }
 
 /** Rows with a hairline under each. */
 export function rowPieces(list: readonly Row[], width: number, size: number): Piece[] {
   return list.flatMap((row, i) => {
-    const note = row.note === undefined ? [] : lines(row.note, { size, width, ink: 'soft' });
-    const pieces = [...labelAndValue(row, width, size), ...note];
+    const pieces = row.figure ? figureRow(row, row.figure, width, size) : wordRow(row, width, size);
     return i === list.length - 1 ? pieces : underlined(pieces, width);
   });
 }

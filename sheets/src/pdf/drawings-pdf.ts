@@ -43,14 +43,14 @@ function pageNodes(drawing: Drawing, index: number): Content[] {
   const lines = drawing.shapes.filter((shape) => shape.shape !== 'text');
   const texts = drawing.shapes.filter((shape) => shape.shape === 'text');
   return [
+    // An anchor in the flow opens the page: without one nothing would begin it.
+    { text: ' ', fontSize: 1, ...(index > 0 && { pageBreak: 'before' as const }) },
     {
       svg: drawingSvg({ ...drawing, shapes: lines }),
       absolutePosition: { x: 0, y: 0 },
       width: drawing.width,
       height: drawing.height,
     },
-    // An anchor in the flow: pages without any would be dropped.
-    { text: ' ', fontSize: 1, ...(index > 0 && { pageBreak: 'before' }) },
     ...texts.map(textNode),
   ];
 }

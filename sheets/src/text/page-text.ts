@@ -26,12 +26,12 @@ function ringed(number: number): string {
   return number >= 1 && number <= 20 ? String.fromCodePoint(0x245f + number) : `(${number})`;
 }
 
-/** Value, unit, range, and where the number comes from. */
-function figureText(figure: Figure): string {
+/** Value, unit, label, range, and where the number comes from. */
+function figureText(figure: Figure, label = ''): string {
   const unit = figure.unit === '' ? '' : `\u00a0${figure.unit}`;
   const range = figure.range === undefined ? '' : ` (${figure.range})`;
   const origin = [figure.source, ...(figure.uncalibrated ? [figure.uncalibrated] : [])].join(', ');
-  return `${figure.value}${unit}${range} [${origin}]`;
+  return `${figure.value}${unit}${label === '' ? '' : ` ${label}`}${range} [${origin}]`;
 }
 
 function workedLines(figure: Figure | undefined, width: number, options: TextOptions): string[] {
@@ -65,7 +65,7 @@ function blockLines(block: Block, width: number, options: TextOptions): string[]
   switch (block.kind) {
     case 'figure':
       return [
-        ...hanging(indent, `${figureText(block.figure)} ${block.label}`, width),
+        ...hanging(indent, figureText(block.figure, block.label), width),
         ...workedLines(block.figure, width, options),
       ];
     case 'figures':

@@ -1,7 +1,7 @@
 import type { CardPath } from '@loopwright/jobs';
 import type { Shape } from '../../page/page.ts';
 import { textWidth } from '../../type/text-width.ts';
-import { type Obstacles, placeLabel } from '../place-label.ts';
+import { type LabelTarget, type Obstacles, type PlacedLabel, placeLabel } from '../place-label.ts';
 import { lettering, type Point, polyline, ring, textSize } from '../shapes.ts';
 import { type BeltLine, beltOffset } from './belt-line.ts';
 import type { DrawnPulley } from './layout.ts';
@@ -20,16 +20,7 @@ function freeAngle(index: number, pulley: DrawnPulley, belt: BeltLine): number {
   return Math.atan2(-y, -x);
 }
 
-function leader(from: Point, fromRadius: number, to: Point, toRadius: number): Shape[] {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const length = Math.hypot(dx, dy);
-  if (length < fromRadius + toRadius + 2) return [];
-  const on = (distance: number): Point => ({
-    x: from.x + (dx / length) * distance,
-    y: from.y + (dy / length) * distance,
-  });
-  return [polyline([on(fromRadius), on(length - toRadius)], { width: 0.5 })];
-}
+const leaderShapes = ({ leader }: PlacedLabel): Shape[] => (leader ? [polyline(leader, { width: 0.5 })] : []);
 
 const baseline = (centre: Point, size: number): Point => ({ x: centre.x, y: centre.y + size * 0.365 });
 
@@ -41,12 +32,12 @@ function numberOutside(
   obstacles: Obstacles,
 ): Shape[] {
   const target = { centre: pulley.centre, r: pulley.r + beltOffset, angle: freeAngle(index, pulley, belt) };
-  const place = placeLabel(target, { w: 2 * balloon, h: 2 * balloon }, obstacles);
-  if (!place) return [];
+  const placed = placeLabel(target, { w: 2 * balloon, h: 2 * balloon }, obstacles);
+  if (!placed) return [];
   return [
-    ...leader(pulley.centre, pulley.r, place, balloon),
-    ring(place, balloon, { width: 0.8, fill: 'paper' }),
-    lettering(text, baseline(place, balloonText), { size: balloonText, anchor: 'middle', bold: true }),
+    ...leaderShapes(placed),
+    ring(placed.centre, balloon, { width: 0.8, fill: 'paper' }),
+    lettering(text, baseline(placed.centre, balloonText), { size: balloonText, anchor: 'middle', bold: true }),
   ];
 }
 
@@ -65,22 +56,12 @@ export function pulleyNumbers(
   });
 }
 
-/** A word beside what it names, with a leader line where it had to move away. */
-export function wordBeside(
-  text: string,
-  target: { readonly centre: Point; readonly r: number; readonly angle: number },
-  obstacles: Obstacles,
-): Shape[] {
+/** A word beside what it names, with a line to it where it had to stand apart. */
+export function wordBeside(text: string, target: LabelTarget, obstacles: Obstacles): Shape[] {
   const size = { w: textWidth(text, textSize), h: textSize * 0.97 };
-  const place = placeLabel(target, size, obstacles);
-  if (!place) return [];
-  const near = Math.hypot(place.x - target.centre.x, place.y - target.centre.y) - target.r;
-  const edge = {
-    x: Math.min(Math.max(target.centre.x, place.x - size.w / 2), place.x + size.w / 2),
-    y: Math.min(Math.max(target.centre.y, place.y - size.h / 2 - 1), place.y + size.h / 2 + 1),
-  };
-  return [
-    ...(near > Math.max(size.w, size.h) / 2 + 8 ? leader(target.centre, target.r + 1, edge, 0) : []),
-    lettering(text, { x: place.x, y: place.y + size.h / 2 - textSize * 0.24 }, { anchor: 'middle' }),
-  ];
+  const placed = placeLabel(target, size, obstacles);
+  if (!placed) return [];
+  const { x, y } = placed.centre;
+  const foot = { x, y: y + size.h / 2 - textSize * 0.24 };
+  return [...leaderShapes(placed), lettering(text, foot, { anchor: 'middle' })];
 }

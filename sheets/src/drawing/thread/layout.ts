@@ -21,8 +21,8 @@ export interface ThreadLayout {
   readonly height: number;
 }
 
-const gapX = 58;
-const gapY = 46;
+const gapX = 38;
+const gapY = 40;
 const largestRadius = 24;
 const shrink = 0.94;
 const attempts = 120;

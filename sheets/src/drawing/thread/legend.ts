@@ -12,7 +12,7 @@ export interface LegendEntry {
 const size = 7.5;
 const sampleWidth = 16;
 const between = 10;
-const leading = 11;
+const leading = 10.5;
 
 /**
  * Sets a legend in rows from a top left corner.

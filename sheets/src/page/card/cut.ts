@@ -2,12 +2,17 @@ import type { CardLengths, LengthSource } from '@loopwright/jobs';
 import { dimensionDrawing } from '../../drawing/dimension-drawing.ts';
 import { figureOf, written } from '../figure.ts';
 import type { Block, Row } from '../page.ts';
-import { type CardReader, caution, row, rows, type Step, text, unknowns } from './section.ts';
+import { type CardReader, caution, overleaf, row, rows, type Step, text, unknowns } from './section.ts';
 
 function beltLine({ card, voice }: CardReader): string {
   const thickness = voice.write(card.belt.thickness_m, 'shortLength');
   const antistatic = card.belt.antistatic ? 'yes' : 'no';
-  return voice.say('card.cut.belt', { belt: card.belt.id, width: written(card.width, voice), thickness, antistatic });
+  return voice.say('card.cut.belt', {
+    belt: card.belt.id,
+    width: written(card.width, voice, { kind: 'length' }),
+    thickness,
+    antistatic,
+  });
 }
 
 function drawing(lengths: CardLengths, { voice }: CardReader): Block {
@@ -40,11 +45,14 @@ function known(lengths: CardLengths, reader: CardReader): Block[] {
   return [
     { kind: 'figure', figure: figureOf(lengths.tipToTip, voice), label: voice.say('card.cut.tips') },
     drawing(lengths, reader),
-    ...rows([
-      ...row(reader, 'card.cut.square', lengths.square),
-      ...row(reader, 'card.cut.endless', lengths.endless),
-      ...lengths.sources.map((source) => sourceRow(reader, source)),
-    ]),
+    ...rows(row(reader, 'card.cut.square', lengths.square)),
+    ...overleaf(
+      rows([
+        ...row(reader, 'card.cut.endless', lengths.endless),
+        ...row(reader, 'card.cut.finger', lengths.fingerLength, { style: { kind: 'length' } }),
+        ...lengths.sources.map((source) => sourceRow(reader, source)),
+      ]),
+    ),
     ...(lengths.sourcesAgree ? [] : [caution('stop', voice.say('card.cut.disagree'))]),
   ];
 }

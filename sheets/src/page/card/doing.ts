@@ -1,7 +1,7 @@
 import { written } from '../figure.ts';
 import type { Block } from '../page.ts';
 import { openingTemperature } from './press-display.ts';
-import { type CardReader, caution, row, rows, type Step, text, ticks, unknowns } from './section.ts';
+import { type CardReader, caution, overleaf, row, rows, type Step, text, ticks, unknowns } from './section.ts';
 
 /** What made the belt fail comes before a new one: else the new one fails too. */
 export function causeStep({ card, voice }: CardReader): Step {
@@ -19,7 +19,10 @@ export function lockStep(reader: CardReader): Step {
   const release =
     kind === 'none'
       ? voice.say('card.lock.no-take-up')
-      : voice.say('card.lock.take-up', { kind, stands: standsAt ? written(standsAt, voice) : 'none' });
+      : voice.say('card.lock.take-up', {
+          kind,
+          stands: standsAt ? written(standsAt, voice, { kind: 'length' }) : 'none',
+        });
   return {
     id: 'lock',
     title: voice.say('card.step.lock'),
@@ -72,15 +75,18 @@ function dryText({ card, voice }: CardReader): string {
   });
 }
 
+/** A scale on a frame is read to the millimetre. */
+const inLength = { style: { kind: 'length' } } as const;
+
 /** The take-up slack, and whether the ends meet without pull. */
 export function takeUpStep(reader: CardReader): Step {
   const { card, voice } = reader;
   const { takeUp } = card;
   const list = [
-    ...row(reader, 'card.take-up.slack-at', takeUp.slackAt),
-    ...row(reader, 'card.take-up.needed', takeUp.neededToMesh),
-    ...row(reader, 'card.take-up.missing', takeUp.travelMissing),
-    ...row(reader, 'card.take-up.left', takeUp.leftAfter),
+    ...row(reader, 'card.take-up.slack-at', takeUp.slackAt, inLength),
+    ...row(reader, 'card.take-up.needed', takeUp.neededToMesh, inLength),
+    ...row(reader, 'card.take-up.missing', takeUp.travelMissing, inLength),
+    ...row(reader, 'card.take-up.left', takeUp.leftAfter, inLength),
   ];
   return {
     id: 'take-up',
@@ -88,7 +94,7 @@ export function takeUpStep(reader: CardReader): Step {
     blocks: [
       text(voice.say('card.take-up.slack')),
       ...meshing(reader),
-      ...rows(list),
+      ...overleaf(rows(list)),
       ...unknowns(reader, ['take-up-stroke']),
     ],
   };
@@ -98,7 +104,9 @@ function meshing({ card, voice }: CardReader): Block[] {
   const { meshesInPlace, pullNeeded } = card.takeUp;
   if (meshesInPlace === undefined) return [];
   if (meshesInPlace) return [text(voice.say('card.take-up.meshes'))];
-  return pullNeeded ? [caution('stop', voice.say('card.take-up.pull', { pull: written(pullNeeded, voice) }))] : [];
+  return pullNeeded
+    ? [caution('stop', voice.say('card.take-up.pull', { pull: written(pullNeeded, voice, { kind: 'length' }) }))]
+    : [];
 }
 
 /** Opened only when the displays say so; both faces looked at. */
@@ -121,6 +129,6 @@ export function restartStep({ card, voice }: CardReader): Step {
   return {
     id: 'restart',
     title: voice.say('card.step.restart'),
-    blocks: [caution('care', voice.say('card.ppe.rollers')), ticks(card.restart.map(step))],
+    blocks: [ticks(card.restart.map(step))],
   };
 }

@@ -4,7 +4,7 @@ import { stackDrawing } from '../../drawing/stack-drawing.ts';
 import { figureOf, sourceWord, written } from '../figure.ts';
 import type { Block, Figure, Row } from '../page.ts';
 import { displayVoice, openingTemperature } from './press-display.ts';
-import { type CardReader, caution, row, rows, type Step, text, unknowns } from './section.ts';
+import { type CardReader, caution, overleaf, row, rows, type Step, text, unknowns } from './section.ts';
 
 /** Plates are let cool below this before a belt goes in. Common practice, no source. */
 const coldPlate_degC = 40;
@@ -48,7 +48,7 @@ function stack(reader: CardReader): Block {
     sensorLead: layer('sensor-lead'),
   };
   const alt = voice.say('card.press.stack-drawing', { layers: Object.values(words).join('; ') });
-  return { kind: 'drawing', drawing: stackDrawing({ alt, ...words }) };
+  return { kind: 'drawing', drawing: stackDrawing({ alt, ...words }), overleaf: true };
 }
 
 type Labelled = { readonly label: string; readonly figure: Figure };
@@ -100,10 +100,12 @@ function recipeBlocks(reader: CardReader, recipe: Recipe): Block[] {
   return [
     ...setPointCaution(reader, recipe),
     recipeFigures(reader, recipe),
-    ...rows([
-      ...row(reader, 'card.press.belt-pressure', card.press.beltPressure),
-      ...row(reader, 'card.press.without-strips', card.press.pressureWithoutStrips),
-    ]),
+    ...overleaf(
+      rows([
+        ...row(reader, 'card.press.belt-pressure', card.press.beltPressure),
+        ...row(reader, 'card.press.without-strips', card.press.pressureWithoutStrips),
+      ]),
+    ),
     text([name, ...shown, wins].join(' · '), 'soft'),
   ];
 }

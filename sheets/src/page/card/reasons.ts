@@ -38,13 +38,16 @@ function beltRows(reader: CardReader): Row[] {
   ];
 }
 
+/** A scale on a frame is read to the millimetre. */
+const inLength = { style: { kind: 'length' } } as const;
+
 /** Where the take-up stood and goes. */
-export function takeUpReasons(reader: CardReader): Row[] {
+function takeUpReasons(reader: CardReader): Row[] {
   const { takeUp } = reader.card;
   return [
-    ...row(reader, 'card.take-up.stroke', takeUp.stroke),
-    ...row(reader, 'card.take-up.stands', takeUp.standsAt),
-    ...row(reader, 'card.take-up.set-at', takeUp.setAt),
+    ...row(reader, 'card.take-up.stroke', takeUp.stroke, inLength),
+    ...row(reader, 'card.take-up.stands', takeUp.standsAt, inLength),
+    ...row(reader, 'card.take-up.set-at', takeUp.setAt, inLength),
   ];
 }
 
@@ -58,11 +61,11 @@ export function respliceStep(reader: CardReader): Step[] {
   return section('resplice', voice.say('card.step.resplice'), [
     ...rows([
       ...list,
-      ...row(reader, 'card.resplice.given-back', resplice.givenBack),
-      ...row(reader, 'card.resplice.stretch', resplice.stretch),
-      ...row(reader, 'card.resplice.slack', resplice.slack),
-      ...row(reader, 'card.resplice.needed', resplice.needed),
-      ...row(reader, 'card.resplice.available', resplice.available),
+      ...row(reader, 'card.resplice.given-back', resplice.givenBack, inLength),
+      ...row(reader, 'card.resplice.stretch', resplice.stretch, inLength),
+      ...row(reader, 'card.resplice.slack', resplice.slack, inLength),
+      ...row(reader, 'card.resplice.needed', resplice.needed, inLength),
+      ...row(reader, 'card.resplice.available', resplice.available, inLength),
     ]),
     text(voice.say(`card.resplice.${verdict}`), 'strong'),
   ]);

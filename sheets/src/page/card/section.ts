@@ -48,3 +48,6 @@ export function unknowns({ card, voice }: CardReader, codes: readonly MissingCod
     .filter((code) => card.missing.includes(code))
     .map((code) => caution('care', voice.say(`missing.${code}`)));
 }
+
+/** Blocks that a sheet with two sides shows on the back. */
+export const overleaf = (blocks: readonly Block[]): Block[] => blocks.map((block) => ({ ...block, overleaf: true }));

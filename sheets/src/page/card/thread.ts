@@ -2,7 +2,7 @@ import type { CardPath } from '@loopwright/jobs';
 import { sentence } from '@loopwright/words';
 import { threadPath } from '../../drawing/thread-path.ts';
 import type { Block } from '../page.ts';
-import { type CardReader, caution, type Step, text, unknowns } from './section.ts';
+import { type CardReader, caution, overleaf, type Step, text, unknowns } from './section.ts';
 
 /** Beyond this many pulleys a sentence that lists them helps nobody. */
 const mostListed = 40;
@@ -43,25 +43,21 @@ function drawing(path: CardPath, { card, voice }: CardReader): Block {
       shortened: voice.say('card.thread.shortened'),
     },
   );
-  return { kind: 'drawing', drawing: drawn };
+  return { kind: 'drawing', drawing: drawn, overleaf: true };
 }
 
 /** The route of the belt: drawing, which face touches which pulley, and how not to twist it. */
 export function threadStep(reader: CardReader): Step {
   const { card, voice } = reader;
   const { path } = card;
-  const sentences = [
-    ...(path ? facesText(path, reader) : []),
-    voice.say('card.thread.goods'),
-    voice.say('card.thread.how'),
-    ...(path?.fromSurvey ? [voice.say('card.thread.survey')] : []),
-  ];
+  const sentences = [...(path ? facesText(path, reader) : []), voice.say('card.thread.how')];
   return {
     id: 'thread',
     title: voice.say('card.step.thread'),
     blocks: [
       ...(path ? [drawing(path, reader)] : []),
       text(sentences.join(' ')),
+      ...(path?.fromSurvey ? overleaf([text(voice.say('card.thread.survey'), 'soft')]) : []),
       ...(card.noPath ? [caution('care', sentence(voice, card.noPath))] : []),
       ...unknowns(reader, ['path', 'drive']),
     ],

@@ -4,7 +4,6 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.title': 'Verbindungskarte',
   'card.since': '{state} seit {moment}',
   'card.time': 'Zeitbedarf, {people, select, 1 {allein} other {zu zweit}}',
-  'card.about': 'etwa {value}',
   'card.revolutions': 'Gelaufen',
   // Titles of the steps.
   'card.step.warnings': 'Zuerst klären',
@@ -30,7 +29,6 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   // What protects whom, at the step where it matters.
   'card.ppe.knife': 'Schnittschutzhandschuhe und Schutzbrille.',
   'card.ppe.press': 'Hitzehandschuhe. Lüften: überhitzter Riemen gibt schädliche Dämpfe ab.',
-  'card.ppe.rollers': 'An drehenden Rollen keine Handschuhe.',
   // Stop, lock, release.
   'card.lock.stop':
     'Freischalten und sichern, bevor das Messer kommt. Eine gespannte Spannvorrichtung bewegt den Riemen von selbst.',
@@ -78,7 +76,6 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.ends.move-fence': 'Für Ende B den Anschlag um {shift} versetzen.',
   'card.ends.turned-over': 'Gewendet liegt ein Ende {shift} daneben.',
   'card.ends.chalk': '„Laufseite“, Pfeil, A / B auf beide Enden schreiben.',
-  'card.ends.thin': 'Dünnster Randfinger {score}; mindestens {threshold} gewünscht.',
   'card.ends.drawing':
     'Beide Enden im Stanzmesser: Laufseite unten, erste Spitze {tip} vom Anschlag; A und B greifen Spitze in Grund.',
   'card.ends.fence': 'Anschlag',
@@ -92,7 +89,6 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.back': 'Tragseite an {numbers}.',
   'card.thread.how':
     'Alten Lauf fotografieren oder mit dem alten Riemen einziehen. Riemenfinger mit Hülse schützen. Kreideseite rundum richtig: nicht verdreht.',
-  'card.thread.goods': 'Unter den Rollen läuft der Riemen gegen das Fördergut.',
   'card.thread.survey': 'Nach Aufmaß gezeichnet: an der Linie prüfen.',
   'card.thread.drawing':
     'Lauf des Riemens über {count, plural, one {# Scheibe} other {# Scheiben}} in Laufrichtung; Antrieb bei {drive}, Spannvorrichtung bei {takeUp}. Lange Strecken sind gekürzt.',
@@ -142,13 +138,10 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.press.display': 'in {unit}, wie {press} anzeigt',
   'card.press.steps':
     'Platten erst unter {cold}. Pfeil der Schablone längs. Anzeige wie Karte? Druck auf, eine Minute ruhig, dann heizen.',
-  'card.press.stack': 'Aufbau, unten zuerst',
   'card.press.stack-drawing': 'Der Aufbau in der Presse, auseinandergezogen, unten zuerst: {layers}.',
   'card.press.template': '{template}: Tasche {pocket}, Matte {mat}',
   'card.press.belt-down': 'Riemen, Laufseite unten',
-  'card.press.strips': 'Beilegestreifen {height} beidseits; Füllstücke in leere Taschen',
-  'card.press.ready': 'Haltezeit beginnt nach',
-  'card.press.open': 'Öffnen nach etwa',
+  'card.press.strips': 'Beilegestreifen {height}, beidseits',
   // Curve.
   'card.cycle.heat': 'heizen, bis {time}',
   'card.cycle.hold': 'halten {time}',

@@ -3,7 +3,6 @@ export const cardEn = {
   'card.title': 'Splice card',
   'card.since': '{state} since {moment}',
   'card.time': 'Time needed, {people, select, 1 {alone} other {two people}}',
-  'card.about': 'about {value}',
   'card.revolutions': 'Belt ran',
   // Titles of the steps.
   'card.step.warnings': 'Settle first',
@@ -29,7 +28,6 @@ export const cardEn = {
   // What protects whom, at the step where it matters.
   'card.ppe.knife': 'Cut gloves and glasses.',
   'card.ppe.press': 'Heat gloves. Air the place: overheated belt gives off harmful fumes.',
-  'card.ppe.rollers': 'No gloves near turning rollers.',
   // Stop, lock, release.
   'card.lock.stop': 'Lock out before the knife comes out. A tensioned take-up moves the belt by itself.',
   'card.lock.goods-off': 'Goods off, stop the line.',
@@ -76,7 +74,6 @@ export const cardEn = {
   'card.ends.move-fence': 'Move the fence by {shift} for end B.',
   'card.ends.turned-over': 'Turned over, an end is {shift} off.',
   'card.ends.chalk': 'Chalk “pulley side”, arrow, A / B on both ends.',
-  'card.ends.thin': 'Thinnest edge finger {score}; at least {threshold} is wanted.',
   'card.ends.drawing':
     'Both ends in the die: pulley side down, first tip {tip} from the fence; A and B mesh tip in root.',
   'card.ends.fence': 'fence',
@@ -90,7 +87,6 @@ export const cardEn = {
   'card.thread.back': 'Roller side on {numbers}.',
   'card.thread.how':
     'Photograph the old route or tow in with the old belt. Sleeve the belt’s fingers. Chalked side right all round: no twist.',
-  'card.thread.goods': 'Under the rollers the belt runs against the goods.',
   'card.thread.survey': 'Drawn from a survey: check it against the line.',
   'card.thread.drawing':
     'Route of the belt over {count, plural, one {# pulley} other {# pulleys}} in order of travel; drive at {drive}, take-up at {takeUp}. Long stretches are shortened.',
@@ -140,13 +136,10 @@ export const cardEn = {
   'card.press.display': 'in {unit} as {press} shows it',
   'card.press.steps':
     'Plates below {cold} first. Template arrow along the belt. Display like the card? Pressure up, steady a minute, then heat.',
-  'card.press.stack': 'Lay the stack, bottom first',
   'card.press.stack-drawing': 'The press stack pulled apart, bottom first: {layers}.',
   'card.press.template': '{template}: pocket {pocket}, mat {mat}',
   'card.press.belt-down': 'belt, pulley side down',
-  'card.press.strips': 'edge strips {height}, both sides; dummies in empty pockets',
-  'card.press.ready': 'Ready to hold at',
-  'card.press.open': 'Open at about',
+  'card.press.strips': 'edge strips {height}, both sides',
   // Curve.
   'card.cycle.heat': 'heat, to {time}',
   'card.cycle.hold': 'hold {time}',

@@ -4,7 +4,6 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.title': 'Ficha de empalme',
   'card.since': '{state} desde {moment}',
   'card.time': 'Tiempo, {people, select, 1 {una persona} other {dos personas}}',
-  'card.about': 'unos {value}',
   'card.revolutions': 'La correa hizo',
   // Titles of the steps.
   'card.step.warnings': 'Resolver antes',
@@ -30,7 +29,6 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   // What protects whom, at the step where it matters.
   'card.ppe.knife': 'Guantes de corte y gafas.',
   'card.ppe.press': 'Guantes de calor. Ventilar: la correa recalentada suelta vapores dañinos.',
-  'card.ppe.rollers': 'Sin guantes cerca de rodillos que giran.',
   // Stop, lock, release.
   'card.lock.stop': 'Bloquear y etiquetar antes de sacar la cuchilla. Un tensor cargado mueve la correa por sí solo.',
   'card.lock.goods-off': 'Quitar la carga, parar la línea.',
@@ -77,7 +75,6 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.ends.move-fence': 'Mover el tope {shift} para el extremo B.',
   'card.ends.turned-over': 'Dado la vuelta, un extremo queda {shift} desviado.',
   'card.ends.chalk': 'Escribir «cara de poleas», flecha, A / B en los dos.',
-  'card.ends.thin': 'Dedo de borde más fino {score}; se quieren al menos {threshold}.',
   'card.ends.drawing':
     'Los dos extremos en el troquel: cara de poleas abajo, primera punta a {tip} del tope; A y B encajan punta en valle.',
   'card.ends.fence': 'tope',
@@ -91,7 +88,6 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.thread.back': 'Cara de rodillos en {numbers}.',
   'card.thread.how':
     'Fotografiar el recorrido o tirar con la correa vieja. Enfundar los dedos de la correa. La tiza bien en toda la vuelta: sin torcer.',
-  'card.thread.goods': 'Bajo los rodillos la correa corre en contra de la carga.',
   'card.thread.survey': 'Dibujado según mediciones: comprobar en la línea.',
   'card.thread.drawing':
     'Recorrido de la correa por {count, plural, one {# polea} other {# poleas}} en orden de marcha; motriz en {drive}, tensor en {takeUp}. Los tramos largos van acortados.',
@@ -141,13 +137,10 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.press.display': 'en {unit}, como lo marca {press}',
   'card.press.steps':
     'Placas antes a menos de {cold}. Flecha de la plantilla a lo largo. ¿Pantalla como la ficha? Presión arriba, estable un minuto, después calentar.',
-  'card.press.stack': 'Montar, de abajo arriba',
   'card.press.stack-drawing': 'Las capas de la prensa separadas, de abajo arriba: {layers}.',
   'card.press.template': '{template}: alojamiento {pocket}, base {mat}',
   'card.press.belt-down': 'correa, cara de poleas abajo',
-  'card.press.strips': 'suplementos {height} a los dos lados; relleno en alojamientos vacíos',
-  'card.press.ready': 'Empieza a mantener a los',
-  'card.press.open': 'Abrir a los (aprox.)',
+  'card.press.strips': 'suplementos {height}, a los dos lados',
   // Curve.
   'card.cycle.heat': 'calentar, hasta {time}',
   'card.cycle.hold': 'mantener {time}',
