@@ -22,7 +22,6 @@ export const terminalDe: Readonly<Record<keyof typeof terminalEn, string>> = {
   'terminal.near-names': 'Ähnlich: {names}.',
   'terminal.no-file': 'Die Datei {value} gibt es nicht. Namen prüfen.',
   'terminal.no-folder': 'Den Ordner {value} gibt es nicht. Den Ordner angeben, in dem plant.csv liegt.',
-  'terminal.no-formulas': 'Dieses Thema wird durch ein Verfahren berechnet und hat keine einzeilige Formel.',
   'terminal.no-permission':
     '{value} darf hier nicht geöffnet werden. Recht geben lassen oder einen anderen Ort wählen.',
   'terminal.no-target-folder': '{value} lässt sich nicht schreiben: Der Ordner fehlt. Zuerst anlegen.',
@@ -41,7 +40,7 @@ export const terminalDe: Readonly<Record<keyof typeof terminalEn, string>> = {
     'Keine Fehler in {folder}: {lines, plural, one {eine Linie} other {# Linien}}, {positions, plural, one {eine Position} other {# Positionen}}.',
   'terminal.plant-wrong':
     '{count, plural, one {Ein Fehler} other {# Fehler}} in {folder}; bis zur Berichtigung wird daraus nichts gelesen.',
-  'terminal.position': 'Position, etwa QM-04-03',
+  'terminal.position': 'Position, etwa QM-04-3',
   'terminal.press': 'Presse, die benutzt wird',
   'terminal.reading-keyboard': 'Liest JSON von der Tastatur; Ende mit Strg-D.',
   'terminal.schema': 'die JSON-Schemas von Ein- und Ausgabe zeigen',

@@ -19,7 +19,6 @@ export const terminalEn = {
   'terminal.near-names': 'Near it: {names}.',
   'terminal.no-file': 'There is no file {value}. Check the name.',
   'terminal.no-folder': 'There is no folder {value}. Name the folder that holds plant.csv.',
-  'terminal.no-formulas': 'This topic is computed by a procedure and has no formula of one line.',
   'terminal.no-permission': '{value} may not be opened by you. Ask for the permission or choose another place.',
   'terminal.no-target-folder': '{value} cannot be written: its folder does not exist. Make the folder first.',
   'terminal.not-a-choice': '{option}: got {value}, must be one of {allowed}.',
@@ -37,7 +36,7 @@ export const terminalEn = {
     'No errors in {folder}: {lines, plural, one {one line} other {# lines}}, {positions, plural, one {one position} other {# positions}}.',
   'terminal.plant-wrong':
     '{count, plural, one {One error} other {# errors}} in {folder}; nothing is read from it until mended.',
-  'terminal.position': 'position, like QM-04-03',
+  'terminal.position': 'position, like QM-04-3',
   'terminal.press': 'press to use',
   'terminal.reading-keyboard': 'Reading JSON from the keyboard; end it with Ctrl-D.',
   'terminal.schema': 'print the JSON Schemas of input and output',

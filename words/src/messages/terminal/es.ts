@@ -21,7 +21,6 @@ export const terminalEs: Readonly<Record<keyof typeof terminalEn, string>> = {
   'terminal.near-names': 'Parecidas: {names}.',
   'terminal.no-file': 'No existe el archivo {value}. Comprobar el nombre.',
   'terminal.no-folder': 'No existe la carpeta {value}. Indicar la carpeta que contiene plant.csv.',
-  'terminal.no-formulas': 'Este tema se calcula con un procedimiento y no tiene una fórmula de una línea.',
   'terminal.no-permission': 'Falta permiso para abrir {value}. Pedirlo o elegir otro lugar.',
   'terminal.no-target-folder': 'No se puede escribir {value}: su carpeta no existe. Crearla primero.',
   'terminal.not-a-choice': '{option}: se dio {value}; debe ser uno de {allowed}.',
@@ -39,7 +38,7 @@ export const terminalEs: Readonly<Record<keyof typeof terminalEn, string>> = {
     'Sin errores en {folder}: {lines, plural, one {una línea} other {# líneas}}, {positions, plural, one {una posición} other {# posiciones}}.',
   'terminal.plant-wrong':
     '{count, plural, one {Un error} other {# errores}} en {folder}; no se lee nada de ahí hasta corregirlo.',
-  'terminal.position': 'posición, como QM-04-03',
+  'terminal.position': 'posición, como QM-04-3',
   'terminal.press': 'prensa que se usa',
   'terminal.reading-keyboard': 'Leyendo JSON del teclado; terminar con Ctrl-D.',
   'terminal.schema': 'mostrar los esquemas JSON de entrada y salida',
