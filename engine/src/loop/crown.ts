@@ -24,7 +24,7 @@ export const crownTable: readonly CrownRow[] = [
  * @throws not-finite, out-of-range
  * @validity end and drive pulleys; stiff aramid belts not above 0.3 mm (from memory)
  * @source ISO 22:1991 (from memory)
- * @verified T3 crown by diameter
+ * @verified T3 crown by diameter, 40 mm
  */
 export function crownHeight_m(diameter_m: number): number {
   inRange(diameter_m, 'diameter_m', { min: 0.04, max: 0.355, unit: 'm' });

@@ -32,7 +32,7 @@ const onePercent = 0.01;
  * @throws not-finite, out-of-range, no-direction, take-up-shortens-loop, and the codes of `beltPath`
  * @validity linear belt; travels are null where the pulley cannot get there
  * @source derived: length of the path over length of the slack belt
- * @verified T4.2 endless length, T4.2 strip tip to tip, T4.2 slack take-up, T4.3 elongation range
+ * @verified T4.2 endless length, T4.2 strip tip to tip, T4.2 slack take-up, T4.3 elongation range, low, T4.3 elongation range, high
  */
 export function cutLength(input: CutLengthInput): CutLength {
   const { takeUp, setElongation, fingerLength_m, cutOffset_m = 0, fitSlack_m = 0 } = input;

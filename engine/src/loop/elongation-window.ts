@@ -41,7 +41,6 @@ export interface WindowCheck {
  * @returns place, and distance to the nearer limit [1]
  * @throws not-finite, out-of-range
  * @source derived: plain comparison
- * @verified T4 elongation windows
  */
 export function checkElongation(
   elongation: number,

@@ -105,7 +105,7 @@ export interface LumpedPullInput {
  * @throws not-finite, out-of-range
  * @validity running; starting and a blocked line pull more
  * @source common practice, no source
- * @verified T5.1 lumped pull
+ * @verified T5.1 lumped pull, 0.05, T5.1 lumped pull, 0.10
  */
 export function pullOnLiveRollers_N(input: LumpedPullInput): number {
   return computeInRange(

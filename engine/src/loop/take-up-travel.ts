@@ -23,7 +23,7 @@ export type LengthAtTravel = (travel_m: number) => number;
  * @returns function from travel [m] to length [m]
  * @throws too-few-pulleys, not-finite, out-of-range, no-direction
  * @source derived: displaced coordinates
- * @verified T2 take-up 30 mm down
+ * @verified T4.2 path at reference
  */
 export function pathAtTravel(path: PathInput, takeUp: TakeUp): LengthAtTravel {
   checkPathInput(path);

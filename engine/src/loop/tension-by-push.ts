@@ -41,7 +41,7 @@ const largestShare = 0.05;
  * @throws not-finite, out-of-range
  * @validity small deflection: the tension is within 2 (d/l)^2 T + 6 (d/l)^4 EA k of the exact geometry
  * @source derived
- * @verified T6.2 first order, T6.2 cubic
+ * @verified T6.2 first order, T6.2 cubic, 5 mm
  */
 export function tensionByPush(input: TensionByPushInput): TensionByPush {
   const { span_m: l, force_N: Q, deflection_m: d, tensileStiffness_N: EA, bendingStiffness_Nm2: B = 0 } = input;

@@ -33,7 +33,7 @@ import type { StrandLoad, TensionRoundLoop, TensionRoundLoopInput } from './tens
  * @throws not-finite, out-of-range, wrong-way-round, no-direction, take-up-shortens-loop, and the codes of `beltPath`
  * @validity linear belt; shaft loads at rest or of slow belts (Fc is not taken off)
  * @source derived: conserved stretch, force balance; Shigley, chapter 17, eq. 17-7
- * @verified T4.4 slack side, T4.4 tight side, T4.4 pull at slip, T4.4 drive shaft
+ * @verified T4.4 slack side, T4.4 tight side, T4.4 pull at slip, T4.4 shaft load, drive
  */
 export function tensionRoundLoop(input: TensionRoundLoopInput): TensionRoundLoop {
   const path = beltPath(input);

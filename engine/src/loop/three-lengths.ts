@@ -29,7 +29,7 @@ export interface ThreeLengths {
  * @returns the three lengths [m]
  * @throws not-finite, out-of-range
  * @source common practice, no source; overlap of two congruent zig-zags
- * @verified T8 three lengths
+ * @verified T8 three lengths, tip to tip, T8 three lengths, square
  */
 export function threeLengths(input: ThreeLengthsInput): ThreeLengths {
   const tipToTip = workInRange(
