@@ -2,6 +2,14 @@ import { neutralRadiusBackRow, neutralRadiusRunningRow } from './path-formulas.t
 import type { BeltFace, BeltSection, PathInput, PathPulley } from './path-input.ts';
 import { type PathKernelOut, pathKernel, pathKernelOut } from './path-kernel.ts';
 
+/** Where each span leaves its pulley and reaches the next [m]. */
+export interface SpanEnds {
+  readonly fromX: Float64Array;
+  readonly fromY: Float64Array;
+  readonly toX: Float64Array;
+  readonly toY: Float64Array;
+}
+
 /** A layout as arrays, and what the kernel made of it for one assignment of faces to pulleys. */
 export interface BeltThread {
   readonly xs: Float64Array;
@@ -14,6 +22,7 @@ export interface BeltThread {
   readonly signedRadii_m: Float64Array;
   readonly length_m: number;
   readonly kernel: PathKernelOut;
+  readonly spans: SpanEnds;
   /** Revolutions the belt makes on its way round; NaN where a tangent is missing. */
   readonly turning: number;
 }
@@ -33,16 +42,25 @@ export interface BeltThread {
  */
 export function threadBelt(input: PathInput, faces: readonly BeltFace[]): BeltThread {
   const { pulleys, belt } = input;
-  const xs = Float64Array.from(pulleys, (pulley) => pulley.x_m);
-  const ys = Float64Array.from(pulleys, (pulley) => pulley.y_m);
-  const surfaceRadii_m = Float64Array.from(pulleys, (pulley) => pulley.surfaceRadius_m);
-  const sides = Int8Array.from(pulleys, sideOf);
-  const signedRadii_m = surfaceRadii_m.map(
-    (surface, i) => (sides[i] as number) * neutralRadius(surface, belt, faces[i] ?? 'running'),
-  );
-  const kernel = pathKernelOut(pulleys.length);
+  const count = pulleys.length;
+  const xs = new Float64Array(count);
+  const ys = new Float64Array(count);
+  const surfaceRadii_m = new Float64Array(count);
+  const sides = new Int8Array(count);
+  const signedRadii_m = new Float64Array(count);
+  pulleys.forEach((pulley, i) => {
+    const side = sideOf(pulley);
+    xs[i] = pulley.x_m;
+    ys[i] = pulley.y_m;
+    surfaceRadii_m[i] = pulley.surfaceRadius_m;
+    sides[i] = side;
+    signedRadii_m[i] = side * neutralRadius(pulley.surfaceRadius_m, belt, faces[i] ?? 'running');
+  });
+  const kernel = pathKernelOut(count);
   const length_m = pathKernel(xs, ys, signedRadii_m, kernel);
-  return { xs, ys, surfaceRadii_m, sides, faces, signedRadii_m, length_m, kernel, turning: turningOf(sides, kernel) };
+  const spans = spanEnds(xs, ys, signedRadii_m, kernel);
+  const turning = turningOf(sides, kernel);
+  return { xs, ys, surfaceRadii_m, sides, faces, signedRadii_m, length_m, kernel, spans, turning };
 }
 
 /**
@@ -65,6 +83,29 @@ function neutralRadius(surfaceRadius_m: number, belt: BeltSection, face: BeltFac
   const y = belt.neutralLineFromRunningFace_m;
   if (face === 'running') return neutralRadiusRunningRow.compute({ R: surfaceRadius_m, y });
   return neutralRadiusBackRow.compute({ R: surfaceRadius_m, t: belt.thickness_m, y });
+}
+
+/** Touch points c + q*(t_y, -t_x), q = signed neutral radius, t = heading: the radius there is square to the belt. */
+function spanEnds(xs: Float64Array, ys: Float64Array, signedRadii_m: Float64Array, kernel: PathKernelOut): SpanEnds {
+  const count = xs.length;
+  const ends = {
+    fromX: new Float64Array(count),
+    fromY: new Float64Array(count),
+    toX: new Float64Array(count),
+    toY: new Float64Array(count),
+  };
+  for (let i = 0; i < count; i++) {
+    const next = i + 1 === count ? 0 : i + 1;
+    const headingX = kernel.headingX[i] as number;
+    const headingY = kernel.headingY[i] as number;
+    const radius = signedRadii_m[i] as number;
+    const nextRadius = signedRadii_m[next] as number;
+    ends.fromX[i] = (xs[i] as number) + radius * headingY;
+    ends.fromY[i] = (ys[i] as number) - radius * headingX;
+    ends.toX[i] = (xs[next] as number) + nextRadius * headingY;
+    ends.toY[i] = (ys[next] as number) - nextRadius * headingX;
+  }
+  return ends;
 }
 
 function turningOf(sides: Int8Array, kernel: PathKernelOut): number {

@@ -1,5 +1,5 @@
 import { Refusal } from '../refusal.ts';
-import type { BeltThread } from './belt-thread.ts';
+import type { BeltThread, SpanEnds } from './belt-thread.ts';
 import { type PathPulley, pulleyName } from './path-input.ts';
 import { type Boxes, sweepPairs } from './sweep-pairs.ts';
 
@@ -12,78 +12,40 @@ interface Meeting {
   readonly second: number;
 }
 
-/** End points of the straight spans [m]. */
-interface Spans {
-  readonly fromX: Float64Array;
-  readonly fromY: Float64Array;
-  readonly toX: Float64Array;
-  readonly toY: Float64Array;
-}
-
 /**
- * Lets a layout through in which no two pulleys overlap.
+ * Lets a belt through whose pulleys do not overlap and whose spans keep off all other pulleys and cross each other no
+ * more often than allowed. Overlap goes before a hit, a hit before a crossing, because the one explains the other.
  *
- * Overlap: centre distance < R_i + R_j.
- *
- * @param thread - the belt laid round its pulleys [m]
- * @param pulleys - the same pulleys, for their names
- * @returns nothing
- * @throws pulleys-overlap
- * @source derived: two discs
- * @verified T2 overlapping pulleys
- */
-export function checkOverlap(thread: BeltThread, pulleys: readonly PathPulley[]): void {
-  const { xs, ys, surfaceRadii_m: radii } = thread;
-  let found: Meeting | undefined;
-  sweepPairs(discBoxes(thread), (first, second) => {
-    const reach = (radii[first] as number) + (radii[second] as number) - tolerance_m;
-    const dx = (xs[second] as number) - (xs[first] as number);
-    const dy = (ys[second] as number) - (ys[first] as number);
-    if (reach > 0 && dx * dx + dy * dy < reach * reach) found = earlier(found, { first, second });
-  });
-  if (!found) return;
-  const { first, second } = found;
-  throw new Refusal('pulleys-overlap', `pulleys[${second}]`, {
-    pulley: pulleyName(pulleys, second),
-    other: pulleyName(pulleys, first),
-    value: Math.hypot((xs[second] as number) - (xs[first] as number), (ys[second] as number) - (ys[first] as number)),
-    min: (radii[first] as number) + (radii[second] as number),
-    unit: 'm',
-  });
-}
-
-/**
- * Lets a belt through whose spans keep off all other pulleys and cross each other no more often than allowed.
- *
- * A span hits a pulley when it passes the centre closer than R. Neighbouring spans cross when the wrap between them
- * is over pi and both are longer than r*|tan(w/2)|.
+ * Pulleys overlap when their centres are closer than R_i + R_j. A span hits a pulley when it passes the centre closer
+ * than R. Neighbouring spans cross when the wrap between them is over pi and both are longer than r*|tan(w/2)|.
  *
  * @param thread - the belt laid round its pulleys [m]
  * @param pulleys - the same pulleys, for their names
  * @param crossings - pairs of spans that may cross [1], 0 or 1
  * @returns how many pairs of spans cross [1]
- * @throws belt-hits-pulley, belt-crosses-itself
- * @source derived: distance of a point from a segment, crossing of two segments
- * @verified T2 two missed pulleys, T2 span through a pulley
+ * @throws pulleys-overlap, belt-hits-pulley, belt-crosses-itself
+ * @source derived: distances of points and segments, crossing of two segments
+ * @verified T2 overlapping pulleys, T2 two missed pulleys, T2 span through a pulley
  */
 export function checkClearance(thread: BeltThread, pulleys: readonly PathPulley[], crossings: number): number {
   const count = pulleys.length;
-  const spans = spansOf(thread);
+  let overlap: Meeting | undefined;
   let hit: Meeting | undefined;
   let crossing: Meeting | undefined;
   let crossed = 0;
-  sweepPairs(joined(discBoxes(thread), spanBoxes(spans)), (first, second) => {
-    if (second < count) return;
+  sweepPairs(boxesOf(thread), (first, second) => {
     const span = second - count;
-    if (first < count) {
-      if (!isEnd(span, first, count) && spanHits(thread, spans, span, first))
-        hit = earlier(hit, { first, second: span });
-    } else if (spansCross(thread, spans, first - count, span)) {
+    if (span < 0) {
+      if (discsOverlap(thread, first, second)) overlap = earlier(overlap, { first, second });
+    } else if (first < count) {
+      if (spanHits(thread, span, first)) hit = earlier(hit, { first, second: span });
+    } else if (spansCross(thread, first - count, span)) {
       crossed++;
       crossing = earlier(crossing, { first: first - count, second: span });
     }
   });
-  if (hit) throw hitRefusal(thread, pulleys, spans, hit);
+  if (overlap) throw overlapRefusal(thread, pulleys, overlap);
+  if (hit) throw hitRefusal(thread, pulleys, hit);
   if (crossing && crossed > crossings) throw crossingRefusal(pulleys, crossing);
   return crossed;
 }
@@ -108,63 +70,48 @@ export function crossesAtPulley(thread: BeltThread, index: number): boolean {
   return before > meet_m && (spans_m[index] as number) > meet_m;
 }
 
-/**
- * End points of every span: c + q*(t_y, -t_x) with signed neutral radius q and heading t.
- *
- * @param thread - the belt laid round its pulleys [m]
- * @returns touch points where spans leave a pulley and reach the next [m]
- * @source derived: the radius to a touch point is square to the belt
- * @verified T2 A two equal
- */
-export function spansOf({ xs, ys, signedRadii_m, kernel }: BeltThread): Spans {
-  const { headingX, headingY } = kernel;
-  const next = (values: Float64Array, i: number) => values[i + 1 === values.length ? 0 : i + 1] as number;
-  return {
-    fromX: xs.map((x, i) => x + (signedRadii_m[i] as number) * (headingY[i] as number)),
-    fromY: ys.map((y, i) => y - (signedRadii_m[i] as number) * (headingX[i] as number)),
-    toX: xs.map((_, i) => next(xs, i) + next(signedRadii_m, i) * (headingY[i] as number)),
-    toY: ys.map((_, i) => next(ys, i) - next(signedRadii_m, i) * (headingX[i] as number)),
-  };
-}
-
 function earlier(found: Meeting | undefined, other: Meeting): Meeting {
   if (!found) return other;
   return other.first < found.first || (other.first === found.first && other.second < found.second) ? other : found;
 }
 
-function isEnd(span: number, pulley: number, count: number): boolean {
-  return pulley === span || pulley === (span + 1) % count;
+function discsOverlap({ xs, ys, surfaceRadii_m }: BeltThread, first: number, second: number): boolean {
+  const reach = (surfaceRadii_m[first] as number) + (surfaceRadii_m[second] as number) - tolerance_m;
+  const dx = (xs[second] as number) - (xs[first] as number);
+  const dy = (ys[second] as number) - (ys[first] as number);
+  return reach > 0 && dx * dx + dy * dy < reach * reach;
 }
 
-function spanDistance(thread: BeltThread, spans: Spans, span: number, pulley: number): number {
+function spanDistance({ xs, ys, spans }: BeltThread, span: number, pulley: number): number {
   const fromX = spans.fromX[span] as number;
   const fromY = spans.fromY[span] as number;
   const dx = (spans.toX[span] as number) - fromX;
   const dy = (spans.toY[span] as number) - fromY;
-  const x = (thread.xs[pulley] as number) - fromX;
-  const y = (thread.ys[pulley] as number) - fromY;
+  const x = (xs[pulley] as number) - fromX;
+  const y = (ys[pulley] as number) - fromY;
   const along = Math.min(1, Math.max(0, (x * dx + y * dy) / (dx * dx + dy * dy)));
   const awayX = x - along * dx;
   const awayY = y - along * dy;
   return Math.sqrt(awayX * awayX + awayY * awayY);
 }
 
-function spanHits(thread: BeltThread, spans: Spans, span: number, pulley: number): boolean {
-  return spanDistance(thread, spans, span, pulley) < (thread.surfaceRadii_m[pulley] as number) - tolerance_m;
+function spanHits(thread: BeltThread, span: number, pulley: number): boolean {
+  const isEnd = pulley === span || pulley === (span + 1) % thread.xs.length;
+  return !isEnd && spanDistance(thread, span, pulley) < (thread.surfaceRadii_m[pulley] as number) - tolerance_m;
 }
 
-function spansCross(thread: BeltThread, spans: Spans, first: number, second: number): boolean {
+function spansCross(thread: BeltThread, first: number, second: number): boolean {
   const count = thread.xs.length;
   const afterFirst = second === first + 1;
   const afterSecond = first === 0 && second === count - 1;
   if (afterFirst || afterSecond) {
     return (afterFirst && crossesAtPulley(thread, second)) || (afterSecond && crossesAtPulley(thread, first));
   }
-  return parts(spans, first, second) && parts(spans, second, first);
+  return parts(thread.spans, first, second) && parts(thread.spans, second, first);
 }
 
 /** Whether the line through one span has the ends of the other on its two sides. */
-function parts({ fromX, fromY, toX, toY }: Spans, line: number, other: number): boolean {
+function parts({ fromX, fromY, toX, toY }: SpanEnds, line: number, other: number): boolean {
   const x = fromX[line] as number;
   const y = fromY[line] as number;
   const dx = (toX[line] as number) - x;
@@ -174,13 +121,24 @@ function parts({ fromX, fromY, toX, toY }: Spans, line: number, other: number): 
   return from * to < 0;
 }
 
-function hitRefusal(thread: BeltThread, pulleys: readonly PathPulley[], spans: Spans, hit: Meeting): Refusal {
+function overlapRefusal(thread: BeltThread, pulleys: readonly PathPulley[], { first, second }: Meeting): Refusal {
+  const { xs, ys, surfaceRadii_m } = thread;
+  return new Refusal('pulleys-overlap', `pulleys[${second}]`, {
+    pulley: pulleyName(pulleys, second),
+    other: pulleyName(pulleys, first),
+    value: Math.hypot((xs[second] as number) - (xs[first] as number), (ys[second] as number) - (ys[first] as number)),
+    min: (surfaceRadii_m[first] as number) + (surfaceRadii_m[second] as number),
+    unit: 'm',
+  });
+}
+
+function hitRefusal(thread: BeltThread, pulleys: readonly PathPulley[], hit: Meeting): Refusal {
   const { first: pulley, second: span } = hit;
   return new Refusal('belt-hits-pulley', `pulleys[${pulley}]`, {
     pulley: pulleyName(pulleys, pulley),
     other: pulleyName(pulleys, span),
     otherTo: pulleyName(pulleys, (span + 1) % pulleys.length),
-    value: spanDistance(thread, spans, span, pulley),
+    value: spanDistance(thread, span, pulley),
     min: thread.surfaceRadii_m[pulley] as number,
     unit: 'm',
   });
@@ -193,35 +151,21 @@ function crossingRefusal(pulleys: readonly PathPulley[], { first, second }: Meet
   });
 }
 
-function discBoxes({ xs, ys, surfaceRadii_m: radii }: BeltThread): Boxes {
-  return {
-    minX: xs.map((x, i) => x - (radii[i] as number)),
-    maxX: xs.map((x, i) => x + (radii[i] as number)),
-    minY: ys.map((y, i) => y - (radii[i] as number)),
-    maxY: ys.map((y, i) => y + (radii[i] as number)),
+/** Boxes round the pulleys, then round the spans. */
+function boxesOf({ xs, ys, surfaceRadii_m, spans }: BeltThread): Boxes {
+  const boxes = { minX: [] as number[], maxX: [] as number[], minY: [] as number[], maxY: [] as number[] };
+  const add = (fromX: number, fromY: number, toX: number, toY: number) => {
+    boxes.minX.push(Math.min(fromX, toX));
+    boxes.maxX.push(Math.max(fromX, toX));
+    boxes.minY.push(Math.min(fromY, toY));
+    boxes.maxY.push(Math.max(fromY, toY));
   };
-}
-
-function spanBoxes({ fromX, fromY, toX, toY }: Spans): Boxes {
-  return {
-    minX: fromX.map((x, i) => Math.min(x, toX[i] as number)),
-    maxX: fromX.map((x, i) => Math.max(x, toX[i] as number)),
-    minY: fromY.map((y, i) => Math.min(y, toY[i] as number)),
-    maxY: fromY.map((y, i) => Math.max(y, toY[i] as number)),
-  };
-}
-
-function joined(first: Boxes, second: Boxes): Boxes {
-  const join = (a: Float64Array, b: Float64Array) => {
-    const all = new Float64Array(a.length + b.length);
-    all.set(a);
-    all.set(b, a.length);
-    return all;
-  };
-  return {
-    minX: join(first.minX, second.minX),
-    maxX: join(first.maxX, second.maxX),
-    minY: join(first.minY, second.minY),
-    maxY: join(first.maxY, second.maxY),
-  };
+  for (let i = 0; i < xs.length; i++) {
+    const [x, y, radius] = [xs[i] as number, ys[i] as number, surfaceRadii_m[i] as number];
+    add(x - radius, y - radius, x + radius, y + radius);
+  }
+  for (let i = 0; i < xs.length; i++) {
+    add(spans.fromX[i] as number, spans.fromY[i] as number, spans.toX[i] as number, spans.toY[i] as number);
+  }
+  return boxes;
 }

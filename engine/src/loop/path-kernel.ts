@@ -1,6 +1,6 @@
 import { turnAngle } from './turn-angle.ts';
 
-/** What one pass round the pulleys fills in, one element a pulley; span i runs from pulley i to the next. */
+/** What the kernel fills in, one element a pulley; span i runs from pulley i to the next. */
 export interface PathKernelOut {
   /** Free span from each pulley to the next [m]; NaN where no tangent exists. */
   readonly spans_m: Float64Array;
@@ -39,7 +39,7 @@ export function pathKernelOut(count: number): PathKernelOut {
 }
 
 /**
- * Length of a closed belt round circular pulleys, with its derivatives, in one pass and without allocating.
+ * Length of a closed belt round circular pulleys, with its derivatives, in one pass over spans and one over arcs, without allocating.
  *
  * L = sum(l_i) + sum(r_i * w_i), l_i = sqrt(D_i^2 - (q_i - q_{i+1})^2); q = signed neutral radius, D = centre
  * distance, w = wrap. The heading of a span is its centre line turned by asin((q_i - q_{i+1})/D).
@@ -60,60 +60,60 @@ export function pathKernel(
   signedRadii_m: Float64Array,
   out: PathKernelOut,
 ): number {
-  const { spans_m, wraps_rad, headingX, headingY, dLength_dX, dLength_dY } = out;
+  return laySpans(xs, ys, signedRadii_m, out) + layArcs(signedRadii_m, out);
+}
+
+/** Spans and headings; gives the sum of spans. Kept apart from the arcs so that the divisions overlap. */
+function laySpans(xs: Float64Array, ys: Float64Array, signedRadii_m: Float64Array, out: PathKernelOut): number {
+  const { spans_m, headingX, headingY } = out;
   const count = xs.length;
-  let length_m = 0;
-  let x = xs[0] as number;
-  let y = ys[0] as number;
-  let radius = signedRadii_m[0] as number;
-  let inX = 0;
-  let inY = 0;
+  let span = count - 1;
+  let x = xs[span] as number;
+  let y = ys[span] as number;
+  let radius = signedRadii_m[span] as number;
+  let sum_m = 0;
   for (let i = 0; i < count; i++) {
-    const next = i + 1 === count ? 0 : i + 1;
-    const nextX = xs[next] as number;
-    const nextY = ys[next] as number;
-    const nextRadius = signedRadii_m[next] as number;
+    const nextX = xs[i] as number;
+    const nextY = ys[i] as number;
+    const nextRadius = signedRadii_m[i] as number;
     const dx = nextX - x;
     const dy = nextY - y;
     const drop = radius - nextRadius;
     const square = dx * dx + dy * dy;
-    const span = Math.sqrt(square - drop * drop);
+    const free = Math.sqrt(square - drop * drop);
     const inverse = 1 / square;
-    const outX = (dx * span - dy * drop) * inverse;
-    const outY = (dx * drop + dy * span) * inverse;
-    spans_m[i] = span;
-    headingX[i] = outX;
-    headingY[i] = outY;
-    length_m += span;
-    if (i > 0) length_m += turn(i, radius, inX, inY, outX, outY, wraps_rad, dLength_dX, dLength_dY);
-    inX = outX;
-    inY = outY;
+    headingX[span] = (dx * free - dy * drop) * inverse;
+    headingY[span] = (dx * drop + dy * free) * inverse;
+    spans_m[span] = free;
+    sum_m += free;
+    span = i;
     x = nextX;
     y = nextY;
     radius = nextRadius;
   }
-  const outX = headingX[0] as number;
-  const outY = headingY[0] as number;
-  return length_m + turn(0, radius, inX, inY, outX, outY, wraps_rad, dLength_dX, dLength_dY);
+  return sum_m;
 }
 
-/** Enters wrap and derivatives of one pulley and gives the length of its arc. Plain numbers, so that it is inlined. */
-function turn(
-  i: number,
-  radius: number,
-  inX: number,
-  inY: number,
-  outX: number,
-  outY: number,
-  wraps_rad: Float64Array,
-  dLength_dX: Float64Array,
-  dLength_dY: Float64Array,
-): number {
-  const cross = inX * outY - inY * outX;
-  const wrap = turnAngle(radius < 0 ? -cross : cross, inX * outX + inY * outY);
-  const kept = wrap > almostFullTurn ? 0 : wrap;
-  wraps_rad[i] = kept;
-  dLength_dX[i] = inX - outX;
-  dLength_dY[i] = inY - outY;
-  return kept * (radius < 0 ? -radius : radius);
+/** Wraps and derivatives from the headings; gives the sum of arcs. */
+function layArcs(signedRadii_m: Float64Array, out: PathKernelOut): number {
+  const { wraps_rad, headingX, headingY, dLength_dX, dLength_dY } = out;
+  const count = headingX.length;
+  let inX = headingX[count - 1] as number;
+  let inY = headingY[count - 1] as number;
+  let sum_m = 0;
+  for (let i = 0; i < count; i++) {
+    const outX = headingX[i] as number;
+    const outY = headingY[i] as number;
+    const radius = signedRadii_m[i] as number;
+    const cross = inX * outY - inY * outX;
+    const angle = turnAngle(radius < 0 ? -cross : cross, inX * outX + inY * outY);
+    const wrap = angle > almostFullTurn ? 0 : angle;
+    wraps_rad[i] = wrap;
+    dLength_dX[i] = inX - outX;
+    dLength_dY[i] = inY - outY;
+    sum_m += wrap * (radius < 0 ? -radius : radius);
+    inX = outX;
+    inY = outY;
+  }
+  return sum_m;
 }

@@ -1,6 +1,6 @@
 import { Refusal } from '../refusal.ts';
 import { type BeltThread, facesOfLoop, threadBelt } from './belt-thread.ts';
-import { checkClearance, checkOverlap, crossesAtPulley, spansOf } from './path-clearance.ts';
+import { checkClearance, crossesAtPulley } from './path-clearance.ts';
 import { checkPathInput, type PathInput, type PathPulley, pulleyName } from './path-input.ts';
 
 export type { BeltFace, BeltSection, PathInput, PathPulley } from './path-input.ts';
@@ -46,7 +46,6 @@ export function beltPath(input: PathInput): BeltPath {
   checkPathInput(input);
   const thread = input.crossed ? threadCrossed(input) : threadLoop(input);
   checkContact(thread, input);
-  checkOverlap(thread, input.pulleys);
   checkCrossing(thread, input);
   checkFaces(thread, input);
   return pathOf(thread);
@@ -151,7 +150,7 @@ function checkFaces({ faces }: BeltThread, { pulleys, crossed }: PathInput): voi
 
 function pathOf(thread: BeltThread): BeltPath {
   const { kernel, length_m, turning } = thread;
-  const { fromX, fromY, toX, toY } = spansOf(thread);
+  const { fromX, fromY, toX, toY } = thread.spans;
   const wraps_rad = Array.from(kernel.wraps_rad);
   return {
     length_m,

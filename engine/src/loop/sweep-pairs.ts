@@ -1,9 +1,9 @@
 /** Axis-parallel boxes, one element a box [m]. */
 export interface Boxes {
-  readonly minX: Float64Array;
-  readonly maxX: Float64Array;
-  readonly minY: Float64Array;
-  readonly maxY: Float64Array;
+  readonly minX: readonly number[];
+  readonly maxX: readonly number[];
+  readonly minY: readonly number[];
+  readonly maxY: readonly number[];
 }
 
 /**
@@ -23,7 +23,7 @@ export function sweepPairs(boxes: Boxes, visit: (first: number, second: number) 
 }
 
 /** Share of the axis that the boxes cover on average, summed: how many others each box meets on it. */
-function crowding(low: Float64Array, high: Float64Array): number {
+function crowding(low: readonly number[], high: readonly number[]): number {
   let covered = 0;
   let start = Number.POSITIVE_INFINITY;
   let end = Number.NEGATIVE_INFINITY;
@@ -38,14 +38,14 @@ function crowding(low: Float64Array, high: Float64Array): number {
 }
 
 function sweep(
-  low: Float64Array,
-  high: Float64Array,
-  sideLow: Float64Array,
-  sideHigh: Float64Array,
+  low: readonly number[],
+  high: readonly number[],
+  sideLow: readonly number[],
+  sideHigh: readonly number[],
   visit: (first: number, second: number) => void,
 ): void {
-  const order = Uint32Array.from(low, (_, i) => i).sort((a, b) => (low[a] as number) - (low[b] as number));
-  const sorted = (values: Float64Array) => values.map((_, k) => values[order[k] as number] as number);
+  const order = low.map((_, i) => i).sort((a, b) => (low[a] as number) - (low[b] as number));
+  const sorted = (values: readonly number[]) => order.map((box) => values[box] as number);
   const [lows, sideLows, sideHighs] = [sorted(low), sorted(sideLow), sorted(sideHigh)];
   for (let i = 0; i < order.length; i++) {
     const box = order[i] as number;
