@@ -2,7 +2,7 @@
 
 Independent of the characteristic equation that the engine solves: mass, bending and tension matrices, and the
 smallest generalised eigenvalue. Run: python3 clamped_string.py. The printed figures are those of
-../sound.test.ts.
+../tension-by-sound.test.ts.
 """
 import sys
 
