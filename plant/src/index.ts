@@ -3,9 +3,11 @@ export { checkPlant, type PlantProblem, plantChecks } from './check/check-plant.
 export { byId, emptyPlant, kinds } from './empty-plant.ts';
 export { beltSection, leadingPulleys, linePathInput, minCounterBend } from './engine-input.ts';
 export { dieFitsBelt, diesFor, pocketTakesThickness, pocketTakesWidth } from './fits.ts';
+export { type CellForm, type Field, fieldsOf } from './folder/fields.ts';
 export { type FolderAccess, readPlantFolderFrom } from './folder/folder-access.ts';
 export { folderLimits } from './folder/limits.ts';
 export { nearest } from './folder/nearest.ts';
+export { type NumberCell, readNumber } from './folder/number-cell.ts';
 export {
   type FolderNote,
   type FolderNoteCode,
@@ -15,6 +17,7 @@ export {
   folderProblemCodes,
 } from './folder/problem.ts';
 export { type PlantFolderReading, plantFiles, readPlantFolder } from './folder/read-plant-folder.ts';
+export { fromInside, toInside, type Unit, type UnitKind, units } from './folder/units.ts';
 export { type WritingStyle, writePlantFolder } from './folder/write-plant-folder.ts';
 export { type BeltThickness, pathInput } from './path-input.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';

@@ -20,6 +20,10 @@ export interface Field {
   /** What may stand there, when that is a list. */
   readonly allowed?: readonly string[];
   readonly maxLength?: number;
+  /** A text that must have this form. */
+  readonly textForm?: 'day' | 'moment' | 'id';
+  /** What stands there when nobody says anything. */
+  readonly byDefault?: string | number | boolean;
 }
 
 /**
@@ -34,7 +38,7 @@ export function fieldsOf(schema: z.ZodObject): readonly Field[] {
 }
 
 function field(key: string, type: z.ZodType): Field {
-  const required = !type.safeParse(undefined).success;
+  const whenAbsent = type.safeParse(undefined);
   const inner = unwrapped(type);
   const kind = inner.meta()?.['kind'] as FieldKind | undefined;
   const unitKind = kind === undefined || kind === 'plain' ? undefined : kind;
@@ -43,8 +47,9 @@ function field(key: string, type: z.ZodType): Field {
     name: unitKind ? withoutUnit(key, unitKind) : key,
     form: inner.type === 'boolean' ? 'yes-no' : isNumber(inner) ? 'number' : 'text',
     ...(unitKind ? { unitKind } : {}),
-    required,
+    required: !whenAbsent.success,
     ...limits(inner),
+    ...defaultOf(whenAbsent.data),
   };
 }
 
@@ -60,12 +65,26 @@ function isNumber(type: Simple): boolean {
   return type.type === 'number' || (type.type === 'literal' && typeof [...type.values][0] === 'number');
 }
 
+function defaultOf(value: unknown): Partial<Field> {
+  const known = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
+  return known ? { byDefault: value } : {};
+}
+
+const textForms: Readonly<Record<string, Field['textForm']>> = { date: 'day', datetime: 'moment', regex: 'id' };
+
+/** Of the texts only an id is held by a pattern. */
+function textFormOf({ format, def }: z.ZodString): Partial<Field> {
+  const pattern = def.checks?.some((check) => Reflect.get(check._zod.def, 'format') === 'regex') ? 'regex' : '';
+  const form = textForms[format ?? pattern];
+  return form === undefined ? {} : { textForm: form };
+}
+
 function limits(type: Simple): Partial<Field> {
   switch (type.type) {
     case 'number':
       return { ...present('min', type.minValue), ...present('max', type.maxValue) };
     case 'string':
-      return present('maxLength', type.maxLength);
+      return { ...present('maxLength', type.maxLength), ...textFormOf(type) };
     case 'enum':
       return { allowed: type.options.map(String) };
     case 'literal':
