@@ -2,7 +2,7 @@ import { workInRange } from '../worked/compute-in-range.ts';
 import type { Worked } from '../worked/worked-formula.ts';
 import { oldBeltLengthRow } from './length-formulas.ts';
 
-/** How well the length of a used belt tells that of a new one: common practice, no source. */
+/** Within what share the length of a used belt tells that of a new one, in about 95 of 100 cases: common practice, no source. */
 export const oldBeltUncertaintyShare = 0.003;
 
 export interface OldBeltInput {
@@ -23,7 +23,8 @@ export interface LengthEstimate {
 /**
  * Endless length of a new belt from the measured old one, slack or under tension.
  *
- * L0 = M / ((1 + e)(1 + set)); standard uncertainty 0.3 %, because nobody knows the set of a life, not a tape's.
+ * L0 = M / ((1 + e)(1 + set)); it lies within 0.3 %, because nobody knows the set of a life, not within a tape's error;
+ * the standard uncertainty is half of that.
  *
  * @param input.measured_m - measured loop [m], 0.05 to 20000
  * @param input.permanentSet - lasting stretch [1], 0 to 0.1
@@ -40,5 +41,5 @@ export function oldBeltEndless(input: OldBeltInput): LengthEstimate {
     { M: input.measured_m, e: input.elongation ?? 0, s: input.permanentSet },
     { M: 'measured_m', e: 'elongation', s: 'permanentSet' },
   );
-  return { length, standardUncertainty_m: oldBeltUncertaintyShare * length.value };
+  return { length, standardUncertainty_m: (oldBeltUncertaintyShare / 2) * length.value };
 }

@@ -2,7 +2,7 @@ import {
   endlessLengthRow,
   estimateOfThreeRow,
   estimateOfTwoRow,
-  oldBeltLengthRow,
+  oldBeltEndless,
   reconcileLengths,
 } from '@loopwright/engine/loop';
 import { work } from '@loopwright/engine/worked';
@@ -28,8 +28,6 @@ export interface EndlessLength {
   readonly difference: Quantity;
 }
 
-/** An old belt's length is no better known than this, whatever the tape says: common practice, no source. */
-const oldBeltShare = 0.003;
 /** A record without an uncertainty of its own: share of its length, common practice, no source. */
 const recordShare = 0.0005;
 
@@ -79,13 +77,13 @@ function record(position: Position): Candidate | undefined {
 function oldBelt(position: Position, line: Line): Candidate | undefined {
   const measured_m = position.oldBeltLength_m;
   if (measured_m === undefined) return undefined;
-  const half_m = Math.max(position.oldBeltUncertainty_m ?? 0, oldBeltShare * measured_m);
-  const worked = work(oldBeltLengthRow, {
-    M: measured_m,
-    e: position.oldBeltTensioned ? line.setElongation : 0,
-    s: position.oldBeltSet ?? 0,
+  const { length, standardUncertainty_m } = oldBeltEndless({
+    measured_m,
+    permanentSet: position.oldBeltSet ?? 0,
+    elongation: position.oldBeltTensioned ? line.setElongation : 0,
   });
-  return { kind: 'old-belt', length: computed('length', worked, half_m), half_m };
+  const half_m = Math.max(position.oldBeltUncertainty_m ?? 0, 2 * standardUncertainty_m);
+  return { kind: 'old-belt', length: computed('length', length, half_m), half_m };
 }
 
 function estimate(candidates: readonly Candidate[], value_m: number, range: readonly [number, number]): Quantity {
