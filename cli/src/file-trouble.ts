@@ -10,9 +10,19 @@ const sentences: Readonly<Record<string, MessageKey>> = {
   ENOSPC: 'terminal.disk-full',
 };
 
-/** Turns what the system says of a file into a sentence; `missing` is the sentence when it is not there. */
-export function fileTrouble(speech: Voice, cause: unknown, value: string, missing: MessageKey): unknown {
+interface FileUse {
+  readonly speech: Voice;
+  /** The file or folder as the person named it. */
+  readonly value: string;
+  /** The sentence when it is not there. */
+  readonly missing: MessageKey;
+  /** 2 for something to be read, which the call named wrongly; 1 for something that could not be written. */
+  readonly exitCode: 1 | 2;
+}
+
+/** Turns what the system says of a file into a sentence. */
+export function fileTrouble(cause: unknown, { speech, value, missing, exitCode }: FileUse): unknown {
   const code = (cause as { code?: unknown } | null)?.code;
   const key = code === 'ENOENT' ? missing : sentences[String(code)];
-  return key === undefined ? cause : new Stop(speech.say(key, { value }), 1);
+  return key === undefined ? cause : new Stop(speech.say(key, { value }), exitCode);
 }

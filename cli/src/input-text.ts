@@ -24,7 +24,7 @@ async function textOfFile(file: string, speech: Voice): Promise<string> {
       await handle.close();
     }
   } catch (cause) {
-    throw fileTrouble(speech, cause, file, 'terminal.no-file');
+    throw fileTrouble(cause, { speech, value: file, missing: 'terminal.no-file', exitCode: 2 });
   }
 }
 

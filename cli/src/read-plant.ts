@@ -20,7 +20,7 @@ export async function readFolder(named: string | undefined, speech: Voice): Prom
   try {
     return { folder: named ?? folder, reading: await readPlantFolderFrom(diskFolder(folder)) };
   } catch (cause) {
-    throw fileTrouble(speech, cause, named ?? folder, 'terminal.no-folder');
+    throw fileTrouble(cause, { speech, value: named ?? folder, missing: 'terminal.no-folder', exitCode: 2 });
   }
 }
 

@@ -1,4 +1,5 @@
-import { isLanguage, type Language, type Voice, voice } from '@loopwright/words';
+import { Refusal } from '@loopwright/engine/refusal';
+import { isLanguage, type Language, sentence, type Voice, voice } from '@loopwright/words';
 import { CommanderError } from 'commander';
 import { callTrouble } from './call-trouble.ts';
 import { program } from './program.ts';
@@ -13,7 +14,9 @@ export async function runTerminal(words: readonly string[]): Promise<number> {
   process.stdout.on('error', stopAtClosedPipe);
   try {
     const end = { exitCode: 0 };
-    await program(speech, end).parseAsync(words, { from: 'user' });
+    const commands = program(speech, end);
+    if (words.length === 0) return helpInstead(commands.helpInformation());
+    await commands.parseAsync(words, { from: 'user' });
     return end.exitCode;
   } catch (cause) {
     return endOf(cause, speech, words);
@@ -37,9 +40,18 @@ function endOf(cause: unknown, speech: Voice, words: readonly string[]): number 
     console.error(callTrouble(cause, speech, words));
     return 2;
   }
+  if (cause instanceof Refusal) {
+    console.error(sentence(speech, cause));
+    return 1;
+  }
   const reason = cause instanceof Error ? cause.message : String(cause);
   console.error(speech.say('terminal.unexpected', { reason: reason.split('\n')[0] ?? '' }));
   return 1;
+}
+
+function helpInstead(help: string): number {
+  console.error(help.trimEnd());
+  return 2;
 }
 
 // `loopwright lines | head` closes the pipe early; that is no fault.

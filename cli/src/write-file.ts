@@ -16,6 +16,6 @@ export async function writeWhole(file: string, content: Uint8Array, speech: Voic
     await rename(unfinished, file);
   } catch (cause) {
     await rm(unfinished, { force: true });
-    throw fileTrouble(speech, cause, file, 'terminal.no-target-folder');
+    throw fileTrouble(cause, { speech, value: file, missing: 'terminal.no-target-folder', exitCode: 1 });
   }
 }

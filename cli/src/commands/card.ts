@@ -85,11 +85,13 @@ function unknownPosition(plant: Plant, value: string, speech: Voice): string {
 
 const mostNames = 3;
 
-/** Positions that may be meant: those on the line that was named, else the one that reads most alike. */
+/** Positions that may be meant: those that begin as was typed, else those of the same line, else the most alike. */
 function nearNames(value: string, known: readonly string[]): readonly string[] {
   const wanted = value.toLowerCase();
-  const begun = known.filter((id) => id.toLowerCase().startsWith(wanted));
-  if (begun.length > 0) return begun.slice(0, mostNames);
+  const beginning = (text: string) => known.filter((id) => text !== '' && id.toLowerCase().startsWith(text));
+  const same = known.filter((id) => id.toLowerCase() === wanted);
+  const line = /^(.*\d-)\d*$/.exec(wanted)?.[1] ?? '';
   const alike = nearest(value, known);
-  return alike === undefined ? [] : [alike];
+  const found = [same, beginning(wanted), beginning(line), alike === undefined ? [] : [alike]];
+  return (found.find((names) => names.length > 0) ?? []).slice(0, mostNames);
 }

@@ -49,13 +49,18 @@ export function addSolve(root: Command, speech: Voice, end: End): void {
 }
 
 function topicNamed(named: string | undefined, speech: Voice): Topic {
-  if (named === undefined) throw new Stop(speech.say('terminal.missing-argument', { value: 'topic' }), 2);
+  if (named === undefined) throw new Stop(topicMissing(speech), 2);
   const topic = topicOf(named);
   if (topic !== undefined) return topic;
   const known = topics.map(({ id }) => id);
   const near = nearest(named, known);
   const guess = near === undefined ? '' : ` ${speech.say('terminal.near-names', { names: near })}`;
   throw new Stop(`${speech.say('terminal.unknown-topic', { value: named, known: known.join(', ') })}${guess}`, 2);
+}
+
+function topicMissing(speech: Voice): string {
+  const missing = speech.say('terminal.missing-argument', { value: 'topic' });
+  return `${missing} ${speech.say('terminal.see-help', { command: 'loopwright solve' })}`;
 }
 
 function answerTo(topic: Topic, text: string | Refusal, options: SolveOptions): Answer {
