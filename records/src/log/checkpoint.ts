@@ -1,3 +1,4 @@
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalText } from './canonical.ts';
 import { isHash } from './hash.ts';
 import { hasFields, noEvent } from './log-event.ts';
@@ -49,10 +50,10 @@ export interface CheckpointOwner {
 export async function soundCheckpoint(value: unknown, owner: CheckpointOwner): Promise<Checkpoint | undefined> {
   if (!hasFields(value, fields) || !isForm(value)) return undefined;
   if (value.plant !== owner.plant || value.device !== owner.device) return undefined;
-  const text = unsignedText(value);
-  if (text === undefined) return undefined;
+  const entry = unsignedEntry(value);
+  if (entry === undefined) return undefined;
   const { publicKey, verify } = owner;
-  return (await signatureHolds({ kind: 'checkpoint', text, sig: value.sig, publicKey, verify })) ? value : undefined;
+  return (await signatureHolds({ kind: 'checkpoint', entry, sig: value.sig, publicKey, verify })) ? value : undefined;
 }
 
 function isForm(value: object): value is Checkpoint {
@@ -61,10 +62,10 @@ function isForm(value: object): value is Checkpoint {
   return isHash(root) && isHash(head) && (size > 0 || (root === emptyRoot && head === noEvent));
 }
 
-/** Canonical form of a signed thing without its signature; undefined where it has none. */
-export function unsignedText({ sig: _, ...said }: { readonly sig: unknown }): string | undefined {
+/** Canonical form of a signed thing without its signature, as UTF-8; undefined where it has none. */
+export function unsignedEntry({ sig: _, ...said }: { readonly sig: unknown }): Uint8Array | undefined {
   try {
-    return canonicalText(said);
+    return utf8ToBytes(canonicalText(said));
   } catch {
     return undefined;
   }

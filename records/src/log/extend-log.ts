@@ -77,10 +77,10 @@ async function judged(
     lines.map(async (line) => {
       const opened = openEvent(line);
       if (typeof opened === 'string') return { opened, early: opened, signed: false };
-      const { event, text } = opened;
+      const { event, entry } = opened;
       const early = event.plant !== state.plant ? 'wrong-plant' : event.device !== device ? 'wrong-device' : undefined;
       const signed =
-        early === undefined && (await signatureHolds({ kind: 'event', text, sig: event.sig, publicKey, verify }));
+        early === undefined && (await signatureHolds({ kind: 'event', entry, sig: event.sig, publicKey, verify }));
       return { opened, early, signed };
     }),
   );

@@ -1,5 +1,5 @@
 import { utf8ToBytes } from '@noble/hashes/utils.js';
-import { canonicalText } from './canonical.ts';
+import { canonicalText, canonicalValue } from './canonical.ts';
 import { leafHash } from './merkle.ts';
 
 /** A picture or curve that belongs to an event; its bytes lie elsewhere under their hash. */
@@ -44,8 +44,8 @@ export const largestEvent_bytes = 65_536;
 /** An event read from its line, not yet checked against a log; beyond its fields and `v` nothing is known of it. */
 export interface OpenedEvent {
   readonly event: LogEvent;
-  /** Canonical form without `sig`: what is signed and hashed. */
-  readonly text: string;
+  /** Canonical form without `sig`, as UTF-8: what is signed and hashed. */
+  readonly entry: Uint8Array;
   readonly id: string;
 }
 
@@ -61,21 +61,8 @@ export function openEvent(line: string | undefined): OpenedEvent | LineFault {
   const value = line === undefined || line.length > largestEvent_bytes ? undefined : canonicalValue(line);
   if (line === undefined || value === undefined) return 'not-canonical';
   if (!hasEventFields(value)) return 'bad-envelope';
-  const text = withoutSignature(line, value);
-  return { event: value, text, id: leafHash(utf8ToBytes(text)) };
-}
-
-/**
- * The value of a text that is its own canonical form; undefined otherwise. This one comparison refuses names given
- * twice, spaces, `2.0` for `2`, needless escapes and all the rest.
- */
-export function canonicalValue(line: string): unknown {
-  try {
-    const value: unknown = JSON.parse(line);
-    return canonicalText(value) === line ? value : undefined;
-  } catch {
-    return undefined;
-  }
+  const entry = utf8ToBytes(withoutSignature(line, value));
+  return { event: value, entry, id: leafHash(entry) };
 }
 
 /** Whether a value is an object with exactly the given fields; `names` sorted and joined by commas. */

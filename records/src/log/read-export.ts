@@ -1,10 +1,11 @@
 import { hexToBytes } from '@noble/hashes/utils.js';
+import { canonicalValue } from './canonical.ts';
 import { type Mark, markOf, sizesSpokenOf, startMark } from './check-checkpoints.ts';
 import { type ExportHeader, headerFields } from './export-form.ts';
 import { extendLog } from './extend-log.ts';
 import { isHash, sha256Hex } from './hash.ts';
 import { lastLineStart, lineAt } from './line-source.ts';
-import { canonicalValue, hasFields, type LogEvent, openEvent } from './log-event.ts';
+import { hasFields, type LogEvent, openEvent } from './log-event.ts';
 import { deviceOf, emptyLog, type LogState } from './log-state.ts';
 import type { Verify } from './signing.ts';
 import type { Failure, LogWarning } from './verdict.ts';

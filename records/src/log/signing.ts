@@ -19,13 +19,13 @@ const contexts: Readonly<Record<Signed, Uint8Array>> = {
 };
 
 /**
- * The bytes that a signature covers: the word of its kind, a zero byte, the canonical text.
+ * The bytes that a signature covers: the word of its kind, a zero byte, the canonical form.
  *
  * @param kind - of what is signed
- * @param text - canonical form without the field `sig`
+ * @param entry - canonical form without the field `sig`, as UTF-8
  */
-export function messageOf(kind: Signed, text: string): Uint8Array {
-  return concatBytes(contexts[kind], utf8ToBytes(text));
+export function messageOf(kind: Signed, entry: Uint8Array): Uint8Array {
+  return concatBytes(contexts[kind], entry);
 }
 
 /**
@@ -36,7 +36,7 @@ export function messageOf(kind: Signed, text: string): Uint8Array {
  * @param sign - with the key of the device
  */
 export async function signatureOf(kind: Signed, thing: object, sign: Sign): Promise<string> {
-  return bytesToHex(await sign(messageOf(kind, canonicalText(thing))));
+  return bytesToHex(await sign(messageOf(kind, utf8ToBytes(canonicalText(thing)))));
 }
 
 // 128 hex digits carry exactly 512 bits. In an encoding with spare bits some could be flipped unseen.
@@ -45,16 +45,16 @@ const signatureForm = /^[0-9a-f]{128}$/;
 /** What is needed to check a signature. */
 export interface SignatureCheck {
   readonly kind: Signed;
-  /** Canonical form without the field `sig`. */
-  readonly text: string;
+  /** Canonical form without the field `sig`, as UTF-8. */
+  readonly entry: Uint8Array;
   readonly sig: unknown;
   readonly publicKey: Uint8Array;
   readonly verify: Verify;
 }
 
 /** Whether a signature has the form, is one that every engine judges alike, and belongs to text and key. */
-export async function signatureHolds({ kind, text, sig, publicKey, verify }: SignatureCheck): Promise<boolean> {
+export async function signatureHolds({ kind, entry, sig, publicKey, verify }: SignatureCheck): Promise<boolean> {
   if (typeof sig !== 'string' || !signatureForm.test(sig)) return false;
   const signature = hexToBytes(sig);
-  return signatureIsStrict(signature, publicKey) && verify(messageOf(kind, text), signature, publicKey);
+  return signatureIsStrict(signature, publicKey) && verify(messageOf(kind, entry), signature, publicKey);
 }

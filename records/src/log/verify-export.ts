@@ -1,7 +1,8 @@
+import { canonicalValue } from './canonical.ts';
 import { checkCheckpoints } from './check-checkpoints.ts';
-import { unsignedText } from './checkpoint.ts';
+import { unsignedEntry } from './checkpoint.ts';
 import { type ExportTrailer, trailerFields } from './export-form.ts';
-import { canonicalValue, hasFields, openEvent } from './log-event.ts';
+import { hasFields, openEvent } from './log-event.ts';
 import type { LogState } from './log-state.ts';
 import { beginExport, type ExportCheck, type ExportReading, readEvents, withLogs } from './read-export.ts';
 import { signatureHolds, type Verify } from './signing.ts';
@@ -88,8 +89,8 @@ async function openTrailer(
   if (typeof openEvent(line) !== 'string') return { verdict: 'truncated', at: at + 1 };
   if (!isTrailer(value)) return { verdict: 'bad-envelope', at };
   const [publicKey = new Uint8Array()] = keys;
-  const { sig } = value;
-  const holds = await signatureHolds({ kind: 'export', text: unsignedText(value) ?? '', sig, publicKey, verify });
+  const entry = unsignedEntry(value) ?? new Uint8Array();
+  const holds = await signatureHolds({ kind: 'export', entry, sig: value.sig, publicKey, verify });
   if (!holds) return { verdict: 'bad-signature', at };
   return value.header === headerHash ? value : { verdict: 'broken-link', at };
 }

@@ -1,4 +1,4 @@
-import { type Checkpoint, unsignedText } from './checkpoint.ts';
+import { type Checkpoint, unsignedEntry } from './checkpoint.ts';
 import { isHash } from './hash.ts';
 import { hasFields } from './log-event.ts';
 import { deviceOf } from './log-state.ts';
@@ -81,8 +81,8 @@ export async function soundWitness(
   if (!hasFields(value, fields) || value['v'] !== 1 || value['witness'] !== deviceOf(publicKey)) return undefined;
   const statement = value as unknown as WitnessStatement;
   if (!Number.isSafeInteger(statement.size) || !isHash(statement.root) || !isHash(statement.head)) return undefined;
-  const text = unsignedText(statement);
-  if (text === undefined) return undefined;
+  const entry = unsignedEntry(statement);
+  if (entry === undefined) return undefined;
   const { sig } = statement;
-  return (await signatureHolds({ kind: 'witness', text, sig, publicKey, verify })) ? statement : undefined;
+  return (await signatureHolds({ kind: 'witness', entry, sig, publicKey, verify })) ? statement : undefined;
 }

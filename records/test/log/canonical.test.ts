@@ -2,7 +2,14 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { canonicalText, dataFault, readStrictly, readTextStrictly, sha256Hex } from '../../src/log/index.ts';
+import {
+  canonicalText,
+  canonicalValue,
+  dataFault,
+  readStrictly,
+  readTextStrictly,
+  sha256Hex,
+} from '../../src/log/index.ts';
 import { hashesOfFirstLines, numbersOfFile } from '../vectors/es6-numbers.ts';
 import { example, notNumbers, numbers, sorting } from '../vectors/rfc-8785.ts';
 
@@ -93,6 +100,30 @@ describe('canonical form', () => {
       }),
       runs,
     );
+  });
+});
+
+describe('a text that is its own canonical form', () => {
+  it('[LOG-04] is told from its neighbours, however it is found out', () => {
+    const letters = fc.constantFrom(...'{}[]",:0123456789.-eE+ \\u\n\u00e9\ud800\udc00ab');
+    const value = fc.jsonValue({ maxDepth: 4, stringUnit: 'grapheme' });
+    fc.assert(
+      fc.property(value, fc.nat(), letters, fc.boolean(), (each, at, letter, insert) => {
+        const text = canonicalText(each);
+        expect(canonicalValue(text)).toEqual(JSON.parse(text));
+        const place = at % (text.length + 1);
+        const near = text.slice(0, place) + letter + text.slice(place + (insert ? 0 : 1));
+        const read = readTextStrictly(near);
+        const isCanonical = 'value' in read && canonicalText(read.value) === near;
+        expect(canonicalValue(near) !== undefined).toBe(isCanonical);
+      }),
+      runs,
+    );
+  });
+
+  it('[LOG-04] names that look like indices stand in the order of their letters', () => {
+    expect(canonicalValue('{"10":1,"9":2}')).toEqual({ 9: 2, 10: 1 });
+    expect(canonicalValue('{"9":2,"10":1}')).toBeUndefined();
   });
 });
 
