@@ -15,3 +15,4 @@ export type {
   WorkedText,
 } from './page/page.ts';
 export { pageText, type TextOptions } from './text/page-text.ts';
+export { textWidth } from './type/text-width.ts';
