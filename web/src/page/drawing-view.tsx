@@ -1,4 +1,4 @@
-import type { Drawing, Ink, Shape } from '@loopwright/sheets';
+import { type Drawing, type Ink, type Shape, textWidth } from '@loopwright/sheets';
 import { keyed } from './keyed.ts';
 
 const lineInk = (ink: Ink | undefined) => (ink === undefined ? undefined : `line-${ink}`);
@@ -33,6 +33,7 @@ function ShapeView({ shape }: { readonly shape: Shape }) {
   );
 }
 
+// The drawing was laid out for the typeface of the paper; words of another one must keep to that room.
 function TextShape({ shape }: { readonly shape: Extract<Shape, { shape: 'text' }> }) {
   return (
     <text
@@ -40,6 +41,8 @@ function TextShape({ shape }: { readonly shape: Extract<Shape, { shape: 'text' }
       y={shape.y}
       fontSize={shape.size}
       textAnchor={shape.anchor}
+      textLength={textWidth(shape.text, shape.size, shape.bold)}
+      lengthAdjust="spacingAndGlyphs"
       fontWeight={shape.bold ? 700 : 400}
       className={fillInk(shape.ink ?? 'ink')}
     >

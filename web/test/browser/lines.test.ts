@@ -85,8 +85,10 @@ describe('lines', () => {
     await page.keyboard.type('04');
     await page.keyboard.press('ArrowDown');
     expect(await focused('.found-row')).toBe(true);
+    // The torn position stands first among those found.
     await page.keyboard.press('ArrowDown');
-    await page.keyboard.press('ArrowDown');
+    expect(await focused('.found-row[href$="QM-04-1"]')).toBe(true);
+    await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Enter');
     await page.locator('article h1').waitFor();
     expect(new URL(page.url()).pathname).toBe('/card/QM-04-3');

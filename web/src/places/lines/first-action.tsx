@@ -29,7 +29,9 @@ export function CardAction({ summary }: { readonly summary: PositionSummary }) {
   return (
     <Link href={cardAddress(summary.position.id)} className="button main-action">
       {summary.state === 'torn' ? <Mark name="torn" /> : null}
-      {say('app.open-card', { position: summary.position.id })}
+      <span>
+        {say('card.title')} <span className="whole">{summary.position.id}</span>
+      </span>
     </Link>
   );
 }

@@ -30,15 +30,31 @@ export function cutText(): string[] {
   return faults;
 }
 
-/** Words of a drawing that leave the drawing, and words smaller than 12 px. */
-export function cutDrawings(): string[] {
+/** Words of a drawing that leave the drawing, lie on each other, or are too small to read on a phone. */
+export function poorDrawings(): string[] {
   const faults: string[] = [];
-  for (const text of document.querySelectorAll<SVGTextElement>('.drawing text')) {
-    const frame = text.ownerSVGElement?.getBoundingClientRect();
-    const rect = text.getBoundingClientRect();
-    if (frame === undefined || frame.width === 0) continue;
-    const out = rect.left < frame.left - 2 || rect.right > frame.right + 2;
-    if (out) faults.push(`drawing text "${text.textContent}" leaves its drawing`);
+  const leastHeight = 10;
+  for (const drawing of document.querySelectorAll<SVGSVGElement>('.drawing svg')) {
+    const frame = drawing.getBoundingClientRect();
+    const scale = frame.width / drawing.viewBox.baseVal.width;
+    const words = [...drawing.querySelectorAll('text')].map((text) => ({
+      said: text.textContent,
+      size: Number(text.getAttribute('font-size')) * scale,
+      rect: text.getBoundingClientRect(),
+    }));
+    for (const { said, size, rect } of words) {
+      if (rect.left < frame.left - 2 || rect.right > frame.right + 2) faults.push(`"${said}" leaves its drawing`);
+      if (size < leastHeight) faults.push(`"${said}" is drawn ${size.toFixed(1)} px high`);
+    }
+    words.forEach((one, at) => {
+      for (const other of words.slice(at + 1)) {
+        const wide = Math.min(one.rect.right, other.rect.right) - Math.max(one.rect.left, other.rect.left);
+        const high = Math.min(one.rect.bottom, other.rect.bottom) - Math.max(one.rect.top, other.rect.top);
+        // A line box stands 0.42 of the size higher than its letters need.
+        if (wide > 1 && high > Math.min(one.size, other.size) * 0.42)
+          faults.push(`"${one.said}" lies on "${other.said}"`);
+      }
+    });
   }
   return faults;
 }

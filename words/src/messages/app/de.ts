@@ -32,7 +32,6 @@ export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
     'Einen Teil von Position, Linie, Riemen, Stanzmesser oder Zustand eingeben: 04-3, Spine, Flint, gerissen.',
   'app.lines.none':
     'Dieses Werk hat noch keine Linien. In lines.csv und positions.csv eintragen, dann die Seite neu laden.',
-  'app.open-card': 'Verbindungskarte {position}',
   'app.belt': 'Riemen',
   'app.fitted': 'Aufgelegt',
   'app.choose': 'Nichts ist gerissen. Eine Position wählen, dann erscheint ihre Karte.',

@@ -30,7 +30,6 @@ export const appEn = {
   'app.found.none': 'Type part of a position, a line, a belt, a die or a state: 04-3, Spine, Flint, torn.',
   'app.lines.none':
     'This plant has no lines yet. Write them into lines.csv and positions.csv, then load the page again.',
-  'app.open-card': 'Splice card {position}',
   'app.belt': 'Belt',
   'app.fitted': 'Fitted',
   'app.choose': 'Nothing is torn. Choose a position to see its card.',

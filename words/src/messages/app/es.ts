@@ -32,7 +32,6 @@ export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
     'Escribir parte de una posición, una línea, una correa, un troquel o un estado: 04-3, Spine, Flint, rota.',
   'app.lines.none':
     'Esta planta aún no tiene líneas. Escribirlas en lines.csv y positions.csv y volver a cargar la página.',
-  'app.open-card': 'Ficha de empalme {position}',
   'app.belt': 'Correa',
   'app.fitted': 'Montada',
   'app.choose': 'No hay nada roto. Elegir una posición para ver su ficha.',
