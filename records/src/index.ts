@@ -4,6 +4,7 @@ export {
   type DefinedEvent,
   definitions,
   type EventBody,
+  effects,
   type PlantEvent,
   type RemovedEvent,
   removal,

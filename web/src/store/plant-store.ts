@@ -182,6 +182,11 @@ export interface PlantStore {
   showPlant(id: string): Promise<void>;
   /** Writes the definitions of another source as this device's events, in one transaction. */
   seedFrom(changes: readonly Change[], origin: SeedOrigin): Promise<Saved>;
+  /**
+   * Holds what the plant's files on the server say against this device: at the first start, and while nobody changed
+   * anything here, it is taken at once; else it becomes an `offer`.
+   */
+  meetServer(changes: readonly Change[], origin: SeedOrigin): Promise<void>;
   /** Takes what the plant's files on the server say; does what `offer` told. */
   takeOffer(): Promise<Saved>;
   /** Everything of the shown plant as one file: an archive with `log.jsonl` and `blobs/<sha256>`. */

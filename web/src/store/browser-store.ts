@@ -1,0 +1,238 @@
+import { emptyPlant } from '@loopwright/plant';
+import { definitions, fold } from '@loopwright/records';
+import { emptyLog } from '@loopwright/records/log';
+import { prepared } from './batch.ts';
+import { seeded } from './device-events.ts';
+import { isUntouched, keptPlants } from './kept-plants.ts';
+import { plantDifferences } from './plant-differences.ts';
+import type {
+  Change,
+  HistoryEntry,
+  HistoryKind,
+  ImportPreview,
+  KeptPlant,
+  PlantStore,
+  Saved,
+  SeedOrigin,
+  ServerOffer,
+  StoreState,
+  Verification,
+} from './plant-store.ts';
+import { nothingFolded } from './snapshot.ts';
+import { askToPersist, installation, storageState } from './storage-state.ts';
+import type { StoreCore } from './store-core.ts';
+import { correctionOf, type HistoryScope, thingHistory } from './thing-history.ts';
+
+const nothingSaved = (size: number): Saved => ({ events: [], size });
+
+/** The store of this device in the browser. */
+export class BrowserStore implements PlantStore {
+  readonly #core: StoreCore;
+  readonly #listeners = new Set<() => void>();
+  #storage: Omit<StoreState['storage'], 'reserve'>;
+  #offered:
+    | { readonly changes: readonly Change[]; readonly origin: SeedOrigin; readonly offer: ServerOffer }
+    | undefined;
+  #state: StoreState;
+
+  constructor(core: StoreCore, storage: Omit<StoreState['storage'], 'reserve'>) {
+    this.#core = core;
+    this.#storage = storage;
+    this.#state = this.#stateNow();
+    core.onChange = () => this.#publish();
+  }
+
+  current(): StoreState {
+    return this.#state;
+  }
+
+  subscribe(onChange: () => void): () => void {
+    this.#listeners.add(onChange);
+    return () => this.#listeners.delete(onChange);
+  }
+
+  async append(changes: readonly Change[]): Promise<Saved> {
+    const ready = await prepared(changes);
+    if (ready.length === 0) return nothingSaved(this.#state.size);
+    const core = this.#core;
+    const saved = await core.task(async () => core.write(await core.batch(core.folded, core.withClock(ready))));
+    void core.keepSnapshot().catch(() => undefined);
+    return saved;
+  }
+
+  async history(kind: HistoryKind, id: string): Promise<readonly HistoryEntry[]> {
+    return thingHistory(this.#scope(), kind, id);
+  }
+
+  async undo(eventId: string): Promise<Saved> {
+    return this.append([await correctionOf(this.#scope(), eventId)]);
+  }
+
+  async blob(sha256: string): Promise<Blob | undefined> {
+    return (await this.#core.parts.db.get('blobs', sha256))?.bytes;
+  }
+
+  async chooseBadge(id: string | undefined): Promise<void> {
+    const core = this.#core;
+    await core.task(async () => {
+      await core.commit((tx) => {
+        const meta = tx.objectStore('meta');
+        return [id === undefined ? meta.delete('badge') : meta.put(id, 'badge')];
+      });
+      core.memory = { ...core.memory, badgeId: id };
+    });
+  }
+
+  async startPlant(name: string): Promise<Saved> {
+    const id = newPlantId();
+    const changes = await prepared(definitions([{ kind: 'plant', thing: { id, name } }]));
+    const core = this.#core;
+    const saved = await core.task(async () => {
+      const from = nothingFolded(emptyLog(id, core.parts.device.key.publicKey));
+      return core.writeNewPlant(await core.batch(from, core.withClock(changes)));
+    });
+    this.#offered = undefined;
+    return saved;
+  }
+
+  async plants(): Promise<readonly KeptPlant[]> {
+    return keptPlants(this.#core);
+  }
+
+  async showPlant(id: string): Promise<void> {
+    const core = this.#core;
+    await core.task(async () => {
+      await core.commit((tx) => [tx.objectStore('meta').put(id, 'shown')]);
+      await core.reload();
+    });
+  }
+
+  async seedFrom(changes: readonly Change[], origin: SeedOrigin): Promise<Saved> {
+    const core = this.#core;
+    const ready = await prepared(changes);
+    return core.task(async () => {
+      const { folded } = await core.load(origin.plant);
+      const news = { ...seeded(origin, ready.length), references: [], blobs: [] };
+      return core.writeNewPlant(await core.batch(folded, core.withClock([news, ...ready])));
+    });
+  }
+
+  async meetServer(changes: readonly Change[], origin: SeedOrigin): Promise<void> {
+    const core = this.#core;
+    await core.refresh();
+    const [isFirst, isOther] = [
+      this.#state.empty && (await this.plants()).length === 0,
+      origin.plant !== core.memory.shown,
+    ];
+    const here = isOther ? emptyPlant(origin.plant, '') : core.folded.plant;
+    const wanted = fold(changes, emptyPlant(origin.plant, ''));
+    const news = plantDifferences(here, wanted);
+    const offer = { plant: origin.plant, name: wanted.name, isOther, changes: news.length };
+    this.#offered = news.length === 0 ? undefined : { changes, origin, offer };
+    if (news.length > 0 && (isFirst || isUntouched(core.folded))) await this.takeOffer();
+    else this.#publish();
+  }
+
+  async takeOffer(): Promise<Saved> {
+    const offered = this.#offered;
+    if (offered === undefined) return nothingSaved(this.#state.size);
+    const { plant } = offered.origin;
+    const { folded } = await this.#core.load(plant);
+    const news = plantDifferences(folded.plant, fold(offered.changes, emptyPlant(plant, '')));
+    const saved = await this.#takeDifferences(news, offered.origin);
+    this.#offered = undefined;
+    this.#publish();
+    return saved;
+  }
+
+  async exportAll(): Promise<Blob> {
+    const { exportPlant } = await import('./export-plant.ts');
+    await this.#core.refresh();
+    return exportPlant(this.#core);
+  }
+
+  async previewImport(file: Blob): Promise<ImportPreview> {
+    const { previewImport } = await import('./import-preview.ts');
+    return previewImport(this.#core, file);
+  }
+
+  async takeImport(preview: ImportPreview): Promise<Saved> {
+    const { takeImport } = await import('./take-import.ts');
+    return takeImport(this.#core, preview);
+  }
+
+  async verify(onProgress?: (done: number, of: number) => void): Promise<Verification> {
+    const { verifyPlant } = await import('./verify-plant.ts');
+    const found = await verifyPlant(this.#core, onProgress);
+    if (found.broken !== undefined) this.#core.memory = { ...this.#core.memory, broken: found.broken };
+    this.#publish();
+    return found;
+  }
+
+  async askToPersist(): Promise<boolean> {
+    const granted = await askToPersist();
+    await this.lookAtStorage();
+    return granted;
+  }
+
+  close(): void {
+    this.#core.close('closed');
+  }
+
+  /** Asks the browser how much is kept, and sets space aside for a job that must end. */
+  async lookAtStorage({ withReserve = false } = {}): Promise<void> {
+    this.#storage = await storageState();
+    if (withReserve && this.#core.closed === undefined) await this.#core.reserve.make(this.#storage);
+    this.#publish();
+  }
+
+  async #takeDifferences(news: readonly Change[], origin: SeedOrigin): Promise<Saved> {
+    if (news.length > 0) return this.seedFrom(news, origin);
+    await this.showPlant(origin.plant);
+    return nothingSaved(this.#state.size);
+  }
+
+  #scope(): HistoryScope {
+    const { parts, folded, memory } = this.#core;
+    return { db: parts.db, plantId: memory.shown, device: folded.own.device, plant: folded.plant };
+  }
+
+  #publish(): void {
+    this.#state = this.#stateNow();
+    for (const listener of this.#listeners) listener();
+  }
+
+  #stateNow(): StoreState {
+    const { folded, memory, parts, closed, waiting, jumped_s, reserve } = this.#core;
+    const { plant, own, size, demo, unknown } = folded;
+    const { badgeId, broken } = memory;
+    const { copyable } = parts.device.key;
+    return {
+      plant,
+      badge: badgeId === undefined ? undefined : plant.badges[badgeId],
+      size,
+      head: own.head,
+      device: {
+        id: own.device,
+        keyCanBeCopied: copyable,
+        installation: installation(),
+        onlyHere: own.size,
+        clockJumped_s: jumped_s,
+      },
+      storage: { ...this.#storage, reserve: reserve.state },
+      demo,
+      empty: size === 0,
+      waiting,
+      unknownEvents: unknown,
+      broken,
+      closed,
+      offer: this.#offered?.offer,
+    };
+  }
+}
+
+/** An id that no other device gives to a plant. */
+export function newPlantId(): string {
+  const digits = [...crypto.getRandomValues(new Uint8Array(8))].map((byte) => byte.toString(16).padStart(2, '0'));
+  return `plant-${digits.join('')}`;
+}

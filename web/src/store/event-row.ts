@@ -1,0 +1,67 @@
+import { effects } from '@loopwright/records';
+import type { LogEvent } from '@loopwright/records/log';
+import type { EventRow } from './database.ts';
+import type { HistoryKind } from './plant-store.ts';
+
+/**
+ * An event as a row of the database.
+ *
+ * @param event - with its id and exact text
+ * @param place - in the order of folding
+ */
+export function eventRow({ event, id, line }: WrittenEvent, place: number): EventRow {
+  const { plant, device, seq } = event;
+  const thing = thingKeyOf(event);
+  return { plant, device, seq, id, line, place, ...(thing === undefined ? {} : { thing }) };
+}
+
+export interface WrittenEvent {
+  readonly event: LogEvent;
+  readonly id: string;
+  readonly line: string;
+}
+
+/** The event of a row. Its text was checked when it was written and is checked again by `verify`. */
+export function eventOf(row: EventRow): LogEvent {
+  return JSON.parse(row.line) as LogEvent;
+}
+
+/** The name under which the history of a thing is found. No kind contains a slash. */
+export function thingKey(kind: HistoryKind, id: string): string {
+  return kind === 'plant' ? 'plant' : `${kind}/${id}`;
+}
+
+/** What an event does to which thing; undefined for events about no thing that this version knows. */
+export function effectOf(
+  type: string,
+): { readonly kind: HistoryKind; readonly effect: 'defined' | 'removed' } | undefined {
+  return type === 'plant.defined' ? { kind: 'plant', effect: 'defined' } : effects.get(type);
+}
+
+/** The thing of an event's body, where it has one with an id. */
+export function thingOfBody(body: unknown): { readonly id: string } | undefined {
+  if (typeof body !== 'object' || body === null || !('thing' in body)) return undefined;
+  const { thing } = body;
+  return typeof thing === 'object' && thing !== null && 'id' in thing && typeof thing.id === 'string'
+    ? (thing as { readonly id: string })
+    : undefined;
+}
+
+function thingKeyOf({ type, body }: LogEvent): string | undefined {
+  const effect = effectOf(type);
+  const thing = thingOfBody(body);
+  return effect === undefined || thing === undefined ? undefined : thingKey(effect.kind, thing.id);
+}
+
+/** Rows by device, each device's by `seq`. */
+export function groupedByDevice<R extends { readonly device: string; readonly seq: number }>(
+  rows: readonly R[],
+): ReadonlyMap<string, readonly R[]> {
+  const groups = new Map<string, R[]>();
+  for (const row of rows.toSorted((a, b) => a.seq - b.seq)) {
+    const group = groups.get(row.device);
+    if (group === undefined) groups.set(row.device, [row]);
+    else group.push(row);
+  }
+  return groups;
+}

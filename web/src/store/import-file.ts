@@ -1,0 +1,63 @@
+import { type Checkpoint, type LogEvent, sha256Hex, type Verify, verifyExport } from '@loopwright/records/log';
+import type { EventRow, LogRow } from './database.ts';
+import { eventRow } from './event-row.ts';
+import type { ImportPreview } from './plant-store.ts';
+import { readArchive } from './read-archive.ts';
+import { StoreError } from './store-error.ts';
+
+/** An export file that was found whole. */
+export interface ImportFile {
+  readonly plant: string;
+  /** Every event; their places are not settled yet. */
+  readonly rows: readonly EventRow[];
+  readonly events: readonly LogEvent[];
+  readonly logs: readonly LogRow[];
+  readonly blobs: ReadonlyMap<string, Uint8Array<ArrayBuffer>>;
+  readonly notWitnessed: number;
+}
+
+/**
+ * Reads an export file and checks every line, signature, link and blob of it.
+ *
+ * @throws StoreError `file-verdict` and those of `readArchive`
+ */
+export async function readImport(file: Blob, verify: Verify): Promise<ImportFile> {
+  const { log, blobs } = await readArchive(file);
+  for (const [name, bytes] of blobs) if (sha256Hex(bytes) !== name) throw new StoreError('file-blob', { name });
+  const events: LogEvent[] = [];
+  const ids: string[] = [];
+  const onEvent = (event: LogEvent, id: string) => {
+    events.push(event);
+    ids.push(id);
+  };
+  const { failure, plant, logs, warnings } = await verifyExport(log, { verify, onEvent });
+  if (failure !== undefined || plant === undefined) throw badExport(failure?.verdict ?? 'bad-envelope', failure?.at);
+  const lines = new TextDecoder().decode(log).trimEnd().split('\n');
+  const rows = events.map((event, i) => eventRow({ event, id: ids[i] ?? '', line: lines[i + 1] ?? '' }, i));
+  const { checkpoints } = JSON.parse(lines.at(-1) ?? '') as { readonly checkpoints: readonly Checkpoint[] };
+  const logRows = logs.map(({ publicKey, state }, i) => {
+    const checkpoint = checkpoints[i];
+    return { plant, device: state.device, publicKey, ...(checkpoint === undefined ? {} : { checkpoint }) };
+  });
+  const notWitnessed = logs.reduce((sum, { state, witnessed }) => sum + state.size - witnessed, 0);
+  return { plant, rows, events, logs: logRows, blobs, notWitnessed: warnings.length === 0 ? 0 : notWitnessed };
+}
+
+function badExport(verdict: string, at: number | undefined): StoreError {
+  return new StoreError('file-verdict', { verdict, ...(at === undefined ? {} : { line: at + 1 }) });
+}
+
+/** What has been read stands behind the preview that was shown of it, until it is taken or forgotten. */
+const files = new WeakMap<ImportPreview, ImportFile>();
+
+export function rememberFile(preview: ImportPreview, file: ImportFile): ImportPreview {
+  files.set(preview, file);
+  return preview;
+}
+
+/** The file behind a preview. */
+export function fileOf(preview: ImportPreview): ImportFile {
+  const file = files.get(preview);
+  if (file === undefined) throw new StoreError('file-no-archive');
+  return file;
+}

@@ -1,0 +1,54 @@
+import { BrowserStore, newPlantId } from './browser-store.ts';
+import { type Clocks, ownClocks } from './clock-watch.ts';
+import { openDatabase } from './database.ts';
+import { deviceCrypto } from './device-key.ts';
+import type { PlantStore } from './plant-store.ts';
+import { reserve_bytes } from './reserve.ts';
+import { storageState } from './storage-state.ts';
+import { StoreCore } from './store-core.ts';
+
+/** What tests turn; the app takes the defaults. */
+export interface StoreOptions {
+  readonly name?: string;
+  readonly clocks?: Clocks;
+  readonly reserve_bytes?: number;
+  /** When the space is set aside, so that it does not hold up the start [ms]. */
+  readonly reserveAfter_ms?: number;
+  /** An older version in another tab keeps the store from opening: say so. */
+  readonly onBlocked?: () => void;
+}
+
+const minute_ms = 60_000;
+
+/**
+ * Opens the store of this device.
+ *
+ * @throws StoreError `no-storage`, `newer`
+ */
+export async function openStore(options: StoreOptions = {}): Promise<PlantStore> {
+  const { name = 'loopwright', clocks = ownClocks, reserveAfter_ms = 15_000, onBlocked = () => undefined } = options;
+  let core: StoreCore | undefined;
+  const db = await openDatabase(name, { onBlocked, onLost: (why) => core?.close(why) });
+  const [device, storage] = await Promise.all([deviceCrypto(db), storageState()]);
+  const size_bytes = options.reserve_bytes ?? reserve_bytes;
+  core = new StoreCore({ db, device, clocks, reserve_bytes: size_bytes, draftPlant: newPlantId() });
+  await Promise.all([core.reload(), core.reserve.look()]);
+  const store = new BrowserStore(core, storage);
+  if (storage.persisted === false && !storage.asksPerson) void store.askToPersist();
+  watch(core, store, reserveAfter_ms);
+  return store;
+}
+
+/** The looks at clock and disk that go on while the page is open. */
+function watch(core: StoreCore, store: BrowserStore, reserveAfter_ms: number): void {
+  const look = () => {
+    if (core.closed !== undefined) return clearInterval(timer);
+    core.lookAtClock();
+    return void store.lookAtStorage();
+  };
+  const timer = setInterval(look, minute_ms);
+  setTimeout(() => void store.lookAtStorage({ withReserve: true }).catch(() => undefined), reserveAfter_ms);
+  // A page that was frozen looks at once when it is seen again.
+  addEventListener('pageshow', look);
+  document.addEventListener('visibilitychange', look);
+}

@@ -1,0 +1,59 @@
+import { noEvent } from '@loopwright/records/log';
+import { prepared } from './batch.ts';
+import type { EventRow, LogRow } from './database.ts';
+import { type MetLog, met } from './device-events.ts';
+import { eventOf, groupedByDevice } from './event-row.ts';
+import { fileOf, type ImportFile } from './import-file.ts';
+import { mergeLogRows, mergeLogs } from './merge-logs.ts';
+import type { ImportPreview, Saved } from './plant-store.ts';
+import { snapshotOf } from './snapshot.ts';
+import type { StoreCore } from './store-core.ts';
+import { StoreError } from './store-error.ts';
+
+/**
+ * Takes an export file: its events and blobs, the folded state, and an event of this device that says what it met, all
+ * in one transaction.
+ *
+ * @throws StoreError `file-nothing-new`, `file-fork`, `quota`
+ */
+export async function takeImport(core: StoreCore, preview: ImportPreview): Promise<Saved> {
+  const file = fileOf(preview);
+  return core.task(async () => {
+    const saved = await takeFile(core, file);
+    await core.reload();
+    return saved;
+  });
+}
+
+async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved> {
+  const { db, device } = core.parts;
+  const { plant } = file;
+  const range = IDBKeyRange.bound([plant], [plant, []]);
+  const [here, knownLogs] = await Promise.all([db.getAll('events', range), db.getAll('logs', range)]);
+  const { publicKey } = device.key;
+  const merged = mergeLogs(here, file.rows, { plant, publicKey });
+  const isShown = core.memory.shown === plant && here.length > 0;
+  if (merged.added.length === 0 && isShown) throw new StoreError('file-nothing-new');
+  const logs = mergeLogRows(knownLogs, file.logs);
+  const changes = core.withClock(await prepared([met(headsOf(logs, merged.rows))]));
+  const { rows, folded, checkpoint } = await core.batch(merged.folded, changes);
+  const own: LogRow = { plant, device: folded.own.device, publicKey, checkpoint };
+  await core.commit((tx) => [
+    ...[...merged.added, ...merged.moved, ...rows].map((row) => tx.objectStore('events').put(row)),
+    ...[...file.blobs].map(([sha256, bytes]) => tx.objectStore('blobs').put({ sha256, bytes: new Blob([bytes]) })),
+    ...[...logs, own].map((log) => tx.objectStore('logs').put(log)),
+    tx.objectStore('snapshots').put(snapshotOf(folded)),
+    tx.objectStore('meta').put(plant, 'shown'),
+  ]);
+  const events = [...merged.added, ...rows].map((row) => ({ ...row, type: eventOf(row).type }));
+  return { events: events.map(({ id, device, seq, type }) => ({ id, device, seq, type })), size: folded.size };
+}
+
+/** How far each log has come. */
+function headsOf(logs: readonly LogRow[], rows: readonly EventRow[]): readonly MetLog[] {
+  const byDevice = groupedByDevice(rows);
+  return logs.map(({ device }) => {
+    const ofDevice = byDevice.get(device) ?? [];
+    return { device, size: ofDevice.length, head: ofDevice.at(-1)?.id ?? noEvent };
+  });
+}

@@ -1,0 +1,44 @@
+import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+import { blobFolder, logName } from './archive-form.ts';
+
+/** Bytes packed at a time, so that the screen stays alive. */
+const piece_bytes = 1 << 20;
+
+/**
+ * An archive with the log, packed, and blobs as they are. It is made in pieces on this thread: the page's content
+ * policy allows no workers made of text.
+ *
+ * @param log - text of the export
+ * @param names - SHA-256 of the blobs
+ * @param blob - bytes of one; those that this device does not have are left out
+ */
+export async function writeArchive(
+  log: Uint8Array,
+  names: readonly string[],
+  blob: (name: string) => Promise<Blob | undefined>,
+): Promise<Blob> {
+  const pieces: Uint8Array<ArrayBuffer>[] = [];
+  const zip = new Zip((problem, piece) => {
+    if (problem !== null) throw problem;
+    pieces.push(Uint8Array.from(piece));
+  });
+  const packed = new ZipDeflate(logName, { level: 6 });
+  zip.add(packed);
+  for (let start = 0; start < log.length; start += piece_bytes) {
+    packed.push(log.subarray(start, start + piece_bytes), start + piece_bytes >= log.length);
+    await nextTurn();
+  }
+  for (const name of names) {
+    const bytes = await blob(name);
+    if (bytes === undefined) continue;
+    const file = new ZipPassThrough(blobFolder + name);
+    zip.add(file);
+    file.push(new Uint8Array(await bytes.arrayBuffer()), true);
+  }
+  zip.end();
+  return new Blob(pieces, { type: 'application/zip' });
+}
+
+function nextTurn(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
+}
