@@ -8,6 +8,6 @@ export default defineConfig({
     include: ['*/test/**/*.test.ts', 'tools/test/**/*.test.ts'],
     exclude: ['**/node_modules/**', '**/browser/**'],
     globalSetup: ['tools/validation/book-setup.ts'],
-    testTimeout: 60_000,
+    testTimeout: Number(process.env['LW_TEST_TIMEOUT_MS'] ?? 60_000),
   },
 });

@@ -66,7 +66,7 @@ export const lint = {
   run: () =>
     tool(
       '@biomejs/biome/bin/biome',
-      ['check', '--max-diagnostics=100'],
+      ['check', '--error-on-warnings', '--max-diagnostics=100'],
       180,
       'Mend what can be mended alone: npm run format',
     ),

@@ -40,7 +40,7 @@ describe('answers', () => {
 
   it('[TERM-02] --list, --schema and --explain are JSON', () => {
     const { topics } = JSON.parse(loopwright(['solve', '--list']).stdout);
-    expect(topics).toHaveLength(10);
+    expect(topics.length).toBeGreaterThanOrEqual(10);
     for (const { id } of topics) {
       const schema = JSON.parse(loopwright(['solve', id, '--schema']).stdout);
       expect(schema).toMatchObject({ topic: id, input: { type: 'object' }, output: expect.any(Object) });
