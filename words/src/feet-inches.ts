@@ -1,5 +1,5 @@
-import type { Voice } from './voice.ts';
-import { joined } from './voice.ts';
+import type { Voice } from './speak.ts';
+import { joined } from './speak.ts';
 
 const inch_m = 0.0254;
 

@@ -1,5 +1,5 @@
 import { type SentenceData, sentenceWithoutPlace, surveyWords, withPlace } from './sentence.ts';
-import type { Voice } from './voice.ts';
+import type { Voice } from './speak.ts';
 
 /** Something wrong in a file of a plant folder; any object of this shape will do. */
 export interface FileProblem {

@@ -1,7 +1,7 @@
 import type { MessageKey } from './messages/index.ts';
 import { plainNumber } from './plain-number.ts';
+import type { Params, Voice } from './speak.ts';
 import { type QuantityKind, quantityKinds } from './units.ts';
-import type { Params, Voice } from './voice.ts';
 
 /** What a refusal, a warning or a problem carries; any object of this shape will do. */
 export type SentenceData = Readonly<Record<string, string | number | boolean | null>>;

@@ -1,5 +1,5 @@
+import { joined, type Voice } from './speak.ts';
 import type { QuantityKind } from './units.ts';
-import { joined, type Voice } from './voice.ts';
 
 /** What a worked formula must tell so that it can be written out; any object of this shape will do. */
 export interface FormulaSource {

@@ -22,11 +22,6 @@ export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
   'app.counts': 'Nach Zustand zeigen',
   'app.find': 'Suchen',
   'app.find.hint': 'Position, Linie, Riemen, Zustand',
-  'app.find.running': 'läuft in Betrieb',
-  'app.find.retension-due': 'nachspannen fällig spannen locker rutscht',
-  'app.find.past-life': 'Lebensdauer überschritten alt verschlissen',
-  'app.find.torn': 'gerissen kaputt defekt steht Riss verbinden spleißen schweißen vulkanisieren',
-  'app.find.empty': 'leer kein Riemen fehlt verbinden spleißen schweißen vulkanisieren',
   'app.found': '{count, plural, one {# Position gefunden} other {# Positionen gefunden}}',
   'app.found.none':
     'Einen Teil von Position, Linie, Riemen, Stanzmesser oder Zustand eingeben: 04-3, Spine, Flint, gerissen.',

@@ -21,11 +21,6 @@ export const appEn = {
   'app.counts': 'Show by state',
   'app.find': 'Find',
   'app.find.hint': 'position, line, belt, state',
-  'app.find.running': 'running runs going ok',
-  'app.find.retension-due': 're-tension due tension slack slipping',
-  'app.find.past-life': 'past life old worn',
-  'app.find.torn': 'torn broken ripped snapped failed stopped down splice weld vulcanise vulcanize',
-  'app.find.empty': 'empty no belt missing splice weld vulcanise vulcanize',
   'app.found': '{count, plural, one {# position found} other {# positions found}}',
   'app.found.none': 'Type part of a position, a line, a belt, a die or a state: 04-3, Spine, Flint, torn.',
   'app.lines.none':

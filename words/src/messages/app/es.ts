@@ -22,11 +22,6 @@ export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
   'app.counts': 'Mostrar por estado',
   'app.find': 'Buscar',
   'app.find.hint': 'posición, línea, correa, estado',
-  'app.find.running': 'en marcha funciona',
-  'app.find.retension-due': 'retensar tensar floja patina',
-  'app.find.past-life': 'vida superada vieja gastada',
-  'app.find.torn': 'rota partida rasgada averiada parada empalmar soldar vulcanizar',
-  'app.find.empty': 'vacía sin correa falta empalmar soldar vulcanizar',
   'app.found': '{count, plural, one {# posición encontrada} other {# posiciones encontradas}}',
   'app.found.none':
     'Escribir parte de una posición, una línea, una correa, un troquel o un estado: 04-3, Spine, Flint, rota.',

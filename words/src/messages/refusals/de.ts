@@ -6,7 +6,8 @@ export const refusalsDe: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'limits.finite': 'eine endliche Zahl',
   'refusal.unknown': 'damit lässt sich nicht rechnen ({details}). Diesen Wert prüfen und erneut versuchen.',
   // Reading the input.
-  'refusal.not-json': 'kein JSON: Lesen endet in Zeile {line}, Spalte {column}, bei „{found}“. Dort berichtigen.',
+  'refusal.not-json':
+    'kein JSON{line, select, none {} other {: Lesen endet in Zeile {line}, Spalte {column}, bei „{found}“}}. Dort berichtigen.',
   'refusal.too-large': '{value} erhalten, gelesen werden höchstens {max}. Weniger auf einmal senden.',
   'refusal.wrong-type':
     '„{value}“ erhalten, nötig ist {expected, select, object {ein Objekt} array {eine Liste} string {ein Text} boolean {true oder false} tuple {eine Liste} other {{expected}}}. Form berichtigen.',

@@ -8,7 +8,8 @@ export const refusalsEn = {
   'limits.finite': 'a finite number',
   'refusal.unknown': 'cannot be computed with ({details}). Check this value and try again.',
   // Reading the input.
-  'refusal.not-json': 'not JSON: reading stopped at line {line}, column {column}, at “{found}”. Correct it there.',
+  'refusal.not-json':
+    'not JSON{line, select, none {} other {: reading stopped at line {line}, column {column}, at “{found}”}}. Correct it there.',
   'refusal.too-large': 'got {value}, at most {max} are read. Send less at once.',
   'refusal.wrong-type':
     'got “{value}”, needed is {expected, select, object {an object} array {a list} string {a text} boolean {true or false} tuple {a list} other {{expected}}}. Correct the form.',

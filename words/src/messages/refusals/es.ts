@@ -7,7 +7,7 @@ export const refusalsEs: Readonly<Record<keyof typeof refusalsEn, string>> = {
   'refusal.unknown': 'no se puede calcular con esto ({details}). Comprobar este valor y probar otra vez.',
   // Reading the input.
   'refusal.not-json':
-    'no es JSON: la lectura se para en la línea {line}, columna {column}, en «{found}». Corregirlo ahí.',
+    'no es JSON{line, select, none {} other {: la lectura se para en la línea {line}, columna {column}, en «{found}»}}. Corregirlo ahí.',
   'refusal.too-large': 'hay {value} y se leen {max} como máximo. Enviar menos de una vez.',
   'refusal.wrong-type':
     'se dio «{value}» y hace falta {expected, select, object {un objeto} array {una lista} string {un texto} boolean {true o false} tuple {una lista} other {{expected}}}. Corregir la forma.',

@@ -1,11 +1,6 @@
 import type { stockEn } from './en.ts';
 
 export const stockDe: Readonly<Record<keyof typeof stockEn, string>> = {
-  'state.running': 'In Betrieb',
-  'state.retension-due': 'Nachspannen fällig',
-  'state.past-life': 'Lebensdauer überschritten',
-  'state.torn': 'Gerissen',
-  'state.empty': 'Ohne Riemen',
   'source.data-sheet': 'Datenblatt',
   'source.measured': 'gemessen',
   'source.person': 'von Hand eingetragen',

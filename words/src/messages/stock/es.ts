@@ -1,11 +1,6 @@
 import type { stockEn } from './en.ts';
 
 export const stockEs: Readonly<Record<keyof typeof stockEn, string>> = {
-  'state.running': 'En marcha',
-  'state.retension-due': 'Toca retensar',
-  'state.past-life': 'Vida superada',
-  'state.torn': 'Rota',
-  'state.empty': 'Sin correa',
   'source.data-sheet': 'hoja de datos',
   'source.measured': 'medido',
   'source.person': 'introducido a mano',

@@ -1,0 +1,37 @@
+import { appEs } from './app/es.ts';
+import { cardEs } from './card/es.ts';
+import type { Catalogue } from './en.ts';
+import { formulasEs } from './formulas/es.ts';
+import { meaningsEs } from './meanings/es.ts';
+import { missingEs } from './missing/es.ts';
+import { problemsEs } from './problems/es.ts';
+import { recordsEs } from './records/es.ts';
+import { refusalsEs } from './refusals/es.ts';
+import { statesEs } from './states/es.ts';
+import { stepsEs } from './steps/es.ts';
+import { stockEs } from './stock/es.ts';
+import { storeEs } from './store/es.ts';
+import { surveyEs } from './survey/es.ts';
+import { terminalEs } from './terminal/es.ts';
+import { unitsEs } from './units/es.ts';
+import { warningsEs } from './warnings/es.ts';
+
+/** Every sentence in Spanish. */
+export const es: Catalogue = {
+  ...appEs,
+  ...cardEs,
+  ...formulasEs,
+  ...meaningsEs,
+  ...missingEs,
+  ...problemsEs,
+  ...recordsEs,
+  ...refusalsEs,
+  ...statesEs,
+  ...stepsEs,
+  ...stockEs,
+  ...storeEs,
+  ...surveyEs,
+  ...terminalEs,
+  ...unitsEs,
+  ...warningsEs,
+};
