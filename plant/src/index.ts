@@ -28,7 +28,7 @@ export { measurementUncertainty_m, type PulleyOrigin, surveyOrigins, surveyPulle
 export { type SurveyQuestion, surveyQuestions } from './survey/survey-questions.ts';
 export { type SurveyShare, type SurveyUncertainty, surveyUncertainty } from './survey/survey-uncertainty.ts';
 export { type Belt, beltSchema } from './things/belt.ts';
-export { type FieldKind, type Source, sourceOf, sources } from './things/field.ts';
+export type { FieldKind } from './things/field.ts';
 export { type Line, lineSchema, type Pulley, pulleyRoles, pulleySchema, takeUpKinds } from './things/line.ts';
 export {
   type Badge,
@@ -40,6 +40,7 @@ export {
   type Roll,
   rollSchema,
 } from './things/position.ts';
+export { type Source, sourceOf, sources } from './things/source.ts';
 export {
   type Measurement,
   type Survey,

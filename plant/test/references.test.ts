@@ -31,4 +31,8 @@ describe('references between things', () => {
     expect(definitionsOf(plant)).toEqual(definitions);
     expect(definitionsOf(emptyPlant('p', 'P'))).toEqual([{ kind: 'plant', thing: { id: 'p', name: 'P' } }]);
   });
+
+  it('[PLANT-73] the kinds are those of the schemas, in their order', () => {
+    expect(kinds).toEqual(Object.keys(thingSchemas));
+  });
 });

@@ -1,5 +1,5 @@
 import type { RefusalData } from '@loopwright/engine/refusal';
-import { sources } from '../things/field.ts';
+import { sources } from '../things/source.ts';
 import type { Column } from './columns.ts';
 import { readNumber } from './number-cell.ts';
 import type { FolderProblemCode } from './problem.ts';

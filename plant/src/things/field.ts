@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { sources } from './source.ts';
 
 // zod compiles validators with `Function` unless told not to; the page's content-security policy forbids that.
 z.config({ jitless: true });
@@ -50,21 +51,9 @@ export const day = z.iso.date();
 /** A moment in UTC, `2026-11-25T02:04:00Z`. */
 export const moment = z.iso.datetime();
 
-/** Where a number comes from; shown beside it everywhere. */
-export const sources = ['data sheet', 'measured', 'person', 'example', 'computed'] as const;
-export type Source = (typeof sources)[number];
-
 /** Every thing says where its numbers come from; single fields may differ. */
 export const provenance = {
   source: z.enum(sources),
   sources: z.record(z.string(), z.enum(sources)).optional(),
   note: text.optional(),
 };
-
-/** The source of one field of a thing. */
-export function sourceOf(
-  thing: { readonly source: Source; readonly sources?: Readonly<Record<string, Source>> | undefined },
-  field: string,
-): Source {
-  return thing.sources?.[field] ?? thing.source;
-}

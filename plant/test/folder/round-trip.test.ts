@@ -8,7 +8,7 @@ import { readPlantFolder } from '../../src/folder/read-plant-folder.ts';
 import { units } from '../../src/folder/units.ts';
 import { type WritingStyle, writePlantFolder } from '../../src/folder/write-plant-folder.ts';
 import { type Kind, type Plant, thingSchemas } from '../../src/plant.ts';
-import { sources } from '../../src/things/field.ts';
+import { sources } from '../../src/things/source.ts';
 import { readWith } from '../sample-folder.ts';
 
 const runs = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
