@@ -51,6 +51,7 @@ if (!isBuilt()) {
 const { startServer } = await import('../server/dist/index.js');
 const server = await startServer({
   plantFolder,
+  demo: plantFolder === at('demo'),
   port,
   webFolder: at('web/dist'),
   onBusyPort: (busy, next) => console.error(`Port ${busy} is busy, trying ${next}.`),

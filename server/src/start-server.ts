@@ -9,6 +9,8 @@ import { bodyLimit_bytes, solveRoute } from './solve-route.ts';
 export interface ServerOptions {
   /** Folder with the plant's files. */
   readonly plantFolder: string;
+  /** True for the invented plant; the page marks it so. */
+  readonly demo?: boolean;
   /** Port to try first; 0 takes any free one. */
   readonly port: number;
   /** Folder with the built page. */
@@ -43,7 +45,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   });
   answerProblems(app);
   app.get('/health', async () => ({ status: 'ok' }));
-  plantRoute(app, options.plantFolder);
+  plantRoute(app, options.plantFolder, options.demo ?? false);
   solveRoute(app);
   await servePage(app, options.webFolder);
   const port = await listen(app, options);

@@ -1,26 +1,26 @@
-import type { Plant } from '@loopwright/plant';
-import { type AnyEvent, fold } from '@loopwright/records';
 import type { FileProblem } from '@loopwright/words';
+import { thingOfBody } from '../store/event-row.ts';
+import type { Change, SeedOrigin } from '../store/plant-store.ts';
 
 /** Why a plant could not be read; each has a sentence that says what to do next. */
 export type PlantFault =
   | { readonly kind: 'no-answer' | 'not-readable'; readonly reason: string }
   | { readonly kind: 'mistakes'; readonly problems: readonly FileProblem[] };
 
-export type PlantResult =
-  | { readonly status: 'reading' }
-  | { readonly status: 'ready'; readonly plant: Plant }
+/** What the server says that the plant consists of. */
+export type ServerPlant =
+  | { readonly status: 'read'; readonly changes: readonly Change[]; readonly origin: SeedOrigin }
   | { readonly status: 'failed'; readonly fault: PlantFault };
 
 const address = '/plant/events.json';
 
-/** Reads the plant's events from the server this page came from and folds them into the plant's state. */
-export async function loadPlant(signal: AbortSignal): Promise<PlantResult> {
+/** Reads the plant's definitions from the server this page came from. */
+export async function loadServerPlant(signal: AbortSignal): Promise<ServerPlant> {
   const response = await fetch(address, { signal, cache: 'no-cache' }).catch(reasonOf);
   if (typeof response === 'string') return failed({ kind: 'no-answer', reason: response });
   try {
     const answer: unknown = await response.json();
-    if (hasList(answer, 'events')) return { status: 'ready', plant: fold(answer.events.filter(isEvent)) };
+    if (hasList(answer, 'events')) return { status: 'read', ...contentOf(answer, answer.events.filter(isChange)) };
     if (hasList(answer, 'problems')) {
       return failed({ kind: 'mistakes', problems: answer.problems.filter(isFileProblem) });
     }
@@ -30,7 +30,17 @@ export async function loadPlant(signal: AbortSignal): Promise<PlantResult> {
   }
 }
 
-function failed(fault: PlantFault): PlantResult {
+function contentOf(answer: object, changes: readonly Change[]) {
+  const demo = 'demo' in answer && answer.demo === true;
+  return { changes, origin: { plant: plantIdIn(changes), demo } };
+}
+
+function plantIdIn(changes: readonly Change[]): string {
+  const body = changes.find((change) => change.type === 'plant.defined')?.body;
+  return thingOfBody(body)?.id ?? 'plant';
+}
+
+function failed(fault: PlantFault): ServerPlant {
   return { status: 'failed', fault };
 }
 
@@ -42,7 +52,7 @@ function hasList<N extends string>(answer: unknown, name: N): answer is Readonly
   return isObject(answer) && Array.isArray((answer as Readonly<Record<string, unknown>>)[name]);
 }
 
-function isEvent(value: unknown): value is AnyEvent {
+function isChange(value: unknown): value is Change {
   return isObject(value) && 'type' in value && typeof value.type === 'string' && 'body' in value;
 }
 

@@ -1,6 +1,7 @@
 import type { Plant } from '@loopwright/plant';
 import { type Language, languages, unitSystems } from '@loopwright/words';
 import { useSpeech } from '../speech/use-speech.tsx';
+import { DeviceNotices } from '../store/store-notices.tsx';
 import { ChoiceGroup } from './choice-group.tsx';
 import { themes } from './settings.ts';
 import { useSettings } from './use-settings.tsx';
@@ -14,6 +15,7 @@ export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) 
     <>
       {plant === undefined ? null : <JobChoices plant={plant} />}
       <ReaderChoices />
+      {plant === undefined ? null : <DeviceNotices />}
     </>
   );
 }

@@ -3,34 +3,57 @@ import type { Plant } from '@loopwright/plant';
 import { useEffect, useMemo } from 'react';
 import { useRoute } from 'wouter';
 import { cardAddress } from '../places/card/card-address.ts';
-import { CardPlace } from '../places/card/card-place.tsx';
+import { CardPlace } from '../places/card/card-place-later.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
+import type { PlantFault } from '../plant/load-plant.ts';
 import { useNow } from '../plant/use-now.ts';
-import { usePlant } from '../plant/use-plant.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
+import { useStore, useStoreResult } from '../store/use-store.tsx';
 import { Bar } from './bar.tsx';
 import { PlantProblem } from './plant-problem.tsx';
 
-/** The whole app: reads the plant, then shows its places. */
+/** The whole app: opens the store of this device, then shows its places. */
 export function App() {
-  const { say } = useSpeech();
-  const { result, readAgain } = usePlant();
   const position = usePositionInAddress();
   useEffect(() => {
     document.title = position === undefined ? 'Loopwright' : `${position} · Loopwright`;
   }, [position]);
-  if (result.status === 'ready') return <Places plant={result.plant} position={position} />;
+  const result = useStoreResult();
+  if (result.status === 'opening') return <Waiting />;
+  return <WithStore position={position} asked={result.asked} fault={result.fault} readAgain={result.readAgain} />;
+}
+
+interface WithStoreProps {
+  readonly position: string | undefined;
+  readonly asked: boolean;
+  readonly fault: PlantFault | undefined;
+  readonly readAgain: () => void;
+}
+
+/** An empty device shows what became of the server's plant; any other its own. */
+function WithStore({ position, asked, fault, readAgain }: WithStoreProps) {
+  const { state } = useStore();
+  if (!state.empty) return <Places plant={state.plant} position={position} />;
+  if (!asked || fault === undefined) return <Waiting />;
   return (
     <div className="shell">
       <Bar place="lines" plant={undefined} card={undefined} />
       <main className="pane">
-        {result.status === 'reading' ? (
-          <p role="status">{say('app.reading')}</p>
-        ) : (
-          <PlantProblem fault={result.fault} onAgain={readAgain} />
-        )}
+        <PlantProblem fault={fault} onAgain={readAgain} />
+      </main>
+    </div>
+  );
+}
+
+function Waiting() {
+  const { say } = useSpeech();
+  return (
+    <div className="shell">
+      <Bar place="lines" plant={undefined} card={undefined} />
+      <main className="pane">
+        <p role="status">{say('app.reading')}</p>
       </main>
     </div>
   );

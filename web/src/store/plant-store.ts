@@ -115,8 +115,11 @@ export interface StoreState {
   /** Events of types or forms that this version does not know: kept, but not shown. */
   readonly unknownEvents: number;
   readonly broken: BrokenChain | undefined;
-  /** Set when this page may no longer write: `newer`: a newer version opened in another tab. Load the page again. */
-  readonly closed: 'newer' | 'closed' | undefined;
+  /**
+   * Set when this page cannot write. `newer`: a newer version opened in another tab, so load the page again.
+   * `no-storage`: the browser forbids storage, so the plant is only shown.
+   */
+  readonly closed: 'newer' | 'closed' | 'no-storage' | undefined;
   readonly offer: ServerOffer | undefined;
 }
 

@@ -3,6 +3,7 @@ import type { Plant } from '@loopwright/plant';
 import { useMemo, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
+import { StoreNotices } from '../../store/store-notices.tsx';
 import { cardAddress } from '../card/card-address.ts';
 import { FindField } from './find-field.tsx';
 import { FirstAction } from './first-action.tsx';
@@ -75,6 +76,7 @@ function LinesTitle({ plant, main }: { readonly plant: Plant; readonly main: boo
       <p className="soft">
         {plant.name} · {say('app.positions', { count: Object.keys(plant.positions).length })}
       </p>
+      <StoreNotices />
     </div>
   );
 }

@@ -19,7 +19,7 @@ declare module 'vitest' {
 /** Builds the page from the sources and serves it with the demo plant, by the server people start. */
 export default async function serveDemo(project: TestProject): Promise<() => Promise<void>> {
   await build({ configFile: pathOf('web/vite.config.ts'), logLevel: 'warn', build: { outDir: webFolder } });
-  const server = await startServer({ plantFolder: demoFolder, port: 0, webFolder });
+  const server = await startServer({ plantFolder: demoFolder, demo: true, port: 0, webFolder });
   project.provide('address', server.address);
   return () => server.close();
 }
