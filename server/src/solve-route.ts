@@ -19,14 +19,14 @@ export function solveRoute(app: FastifyInstance): void {
       return reply
         .code(404)
         .send({ message: `There is no such topic. Topics: ${topics.map(({ id }) => id).join(', ')}.` });
-    const { code, answer } = answerTo(() => solve(topic, readJson(String(request.body ?? '')), { say }));
+    const { code, answer } = await answerTo(() => solve(topic, readJson(String(request.body ?? '')), { say }));
     return reply.code(code).send(answer);
   });
 }
 
-function answerTo(work: () => Answer): { code: number; answer: Answer } {
+async function answerTo(work: () => Promise<Answer>): Promise<{ code: number; answer: Answer }> {
   try {
-    const answer = work();
+    const answer = await work();
     return { code: httpStatus[answer.status], answer };
   } catch (cause) {
     if (!(cause instanceof Refusal)) throw cause;

@@ -16,6 +16,7 @@ import { nearest } from '@loopwright/plant';
 import { sentence, type Voice, voice } from '@loopwright/words';
 import type { Command } from 'commander';
 import { inputText } from '../input-text.ts';
+import { nodeVerifier } from '../node-verifier.ts';
 import type { End } from '../program.ts';
 import { Stop } from '../stop.ts';
 
@@ -42,7 +43,7 @@ export function addSolve(root: Command, speech: Voice, end: End): void {
       const text = call.explain && file === undefined && process.stdin.isTTY ? '' : await inputText(file, speech);
       // Asked to explain without an input, the formulas themselves are the answer.
       if (call.explain && text === '') return print({ topic: topic.id, formulas: formulasOf(topic) });
-      const answer = answerTo(topic, text, { say, explain: call.explain === true });
+      const answer = await answerTo(topic, text, { say, verify, explain: call.explain === true });
       print(answer);
       end.exitCode = answer.status === 'ok' ? 0 : 1;
     });
@@ -63,10 +64,10 @@ function topicMissing(speech: Voice): string {
   return `${missing} ${speech.say('terminal.see-help', { command: 'loopwright solve' })}`;
 }
 
-function answerTo(topic: Topic, text: string | Refusal, options: SolveOptions): Answer {
+async function answerTo(topic: Topic, text: string | Refusal, options: SolveOptions): Promise<Answer> {
   try {
     if (text instanceof Refusal) throw text;
-    return solve(topic, readJson(text), options);
+    return await solve(topic, readJson(text), options);
   } catch (cause) {
     if (!(cause instanceof Refusal)) throw cause;
     return refusedAnswer(cause, options.say);
@@ -76,6 +77,7 @@ function answerTo(topic: Topic, text: string | Refusal, options: SolveOptions): 
 // Answers are read by scripts, so their sentences do not change with the reader.
 const english = voice('en', 'metric');
 const say = (problem: Problem) => sentence(english, problem);
+const verify = nodeVerifier();
 
 function printTopics(): void {
   print({ topics: topics.map(({ id, about }) => ({ id, about })) });

@@ -1,17 +1,20 @@
 import { Refusal, type Warning } from '@loopwright/engine/refusal';
 import { engineVersion } from '@loopwright/engine/version';
+import { nobleVerifier, type Verify } from '@loopwright/records/log';
 import type { Answer, AnswerWarning, Problem, Say } from './answer.ts';
 import { defaultsUsed } from './defaults-used.ts';
 import { explained } from './explain.ts';
 import { plainResult } from './plain-result.ts';
 import { readInput } from './read-input.ts';
-import type { NotSettled, Topic } from './topic.ts';
+import type { NotSettled, PlacedWarning, Topic } from './topic.ts';
 
 export interface SolveOptions {
   /** Makes the sentences of refusals and warnings. */
   readonly say: Say;
   /** True to add the worked formulas behind the answer, numbers in place. */
   readonly explain?: boolean;
+  /** Checks signatures; without it by code of our own, many times slower. */
+  readonly verify?: Verify;
 }
 
 /**
@@ -19,10 +22,11 @@ export interface SolveOptions {
  * @param topic - row of the table of topics
  * @param input - anything; usually what a JSON text held
  */
-export function solve(topic: Topic, input: unknown, { say, explain = false }: SolveOptions): Answer {
+export async function solve(topic: Topic, input: unknown, options: SolveOptions): Promise<Answer> {
+  const { say, explain = false, verify = nobleVerifier() } = options;
   try {
     const read = readInput(topic.input, input);
-    const { warnings = [], used = {}, notConverged, ...result } = topic.run(read);
+    const { warnings = [], used = {}, notConverged, ...result } = await topic.run(read, { verify });
     const frame = {
       warnings: warnings.map((each) => warned(each, say)),
       engine: engineVersion,
@@ -54,6 +58,11 @@ function unsettled({ reason, residual, iterations }: NotSettled) {
   } as const;
 }
 
-function warned({ code, path, data }: Warning, say: Say): AnswerWarning {
+function warned(warning: Warning | PlacedWarning, say: Say): AnswerWarning {
+  if ('at' in warning) {
+    const { code, at } = warning;
+    return { code, at, message: say({ code, path: '', data: { at } }) };
+  }
+  const { code, path, data } = warning;
   return { code, ...(path === undefined ? {} : { path }), data, message: say({ code, path: path ?? '', data }) };
 }

@@ -1,20 +1,32 @@
 import type { Warning } from '@loopwright/engine/refusal';
 import type { Worked } from '@loopwright/engine/worked';
+import type { Verify } from '@loopwright/records/log';
 import type * as z from 'zod';
 
 /** What a topic's function gives back: the fields of its result, and beside them what the engine has to add. */
 export interface Outcome {
-  readonly warnings?: readonly Warning[] | undefined;
+  readonly warnings?: readonly (Warning | PlacedWarning)[] | undefined;
   /** Defaults that only the computation could know, by the path of their field. */
   readonly used?: Readonly<Record<string, unknown>> | undefined;
   /** Set by a solver that did not settle. */
   readonly notConverged?: NotSettled | undefined;
 }
 
+/** A warning at a place of a list, such as a line of a log. */
+export interface PlacedWarning {
+  readonly code: string;
+  readonly at: number;
+}
+
 export interface NotSettled {
   readonly reason: string;
   readonly residual: number;
   readonly iterations: number;
+}
+
+/** What a topic may use beside its input; the shell hands it in. */
+export interface Tools {
+  readonly verify: Verify;
 }
 
 /** One row of the table of topics: a public question with its public form. */
@@ -25,7 +37,8 @@ export interface Topic<I = unknown, O extends object = object> {
   readonly output: z.ZodObject;
   /** Worked formulas behind it. */
   readonly formulas: readonly string[];
-  run(input: I): O & Outcome;
+  /** May take its time: whoever checks signatures asks the machine for it. */
+  run(input: I, tools: Tools): (O & Outcome) | Promise<O & Outcome>;
   /** The formulas with the numbers of one answer in place. */
   worked(input: I, result: O): readonly Worked[];
 }
@@ -35,7 +48,7 @@ export function topic<I, O extends object>(row: Topic<I, O>): Topic {
   return {
     ...row,
     input: row.input as z.ZodType<unknown>,
-    run: (input) => row.run(input as I),
+    run: (input, tools) => row.run(input as I, tools),
     worked: (input, result) => row.worked(input as I, result as O),
   };
 }

@@ -1,6 +1,10 @@
 import type { Topic } from './topic.ts';
+import { canonicalTopic } from './topics/canonical.ts';
+import { consistencyTopic } from './topics/consistency.ts';
 import { cutLengthTopic } from './topics/cut-length.ts';
 import { edgeSliversTopic } from './topics/edge-slivers.ts';
+import { inclusionTopic } from './topics/inclusion.ts';
+import { logTopic } from './topics/log.ts';
 import { pathTopic } from './topics/path.ts';
 import { pressUpTopic } from './topics/press-up.ts';
 import { spliceStrengthTopic } from './topics/splice-strength.ts';
@@ -9,6 +13,7 @@ import { tensionByMarksTopic } from './topics/tension-by-marks.ts';
 import { tensionByPushTopic } from './topics/tension-by-push.ts';
 import { tensionBySoundTopic } from './topics/tension-by-sound.ts';
 import { tensionRoundLoopTopic } from './topics/tension-round-loop.ts';
+import { twoLogsTopic } from './topics/two-logs.ts';
 
 /** Every question that can be asked from outside: the one table that terminal, server and tests walk. */
 export const topics: readonly Topic[] = [
@@ -22,6 +27,11 @@ export const topics: readonly Topic[] = [
   spliceStrengthTopic,
   tensileSampleTopic,
   pressUpTopic,
+  canonicalTopic,
+  logTopic,
+  twoLogsTopic,
+  inclusionTopic,
+  consistencyTopic,
 ];
 
 /** The row of a topic, or undefined for a name this version does not know. */

@@ -1,3 +1,13 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { consistency6to8, inclusion5in8, roots } from '../../../records/test/vectors/rfc-6962.ts';
+
+const madeElsewhere = join(import.meta.dirname, '../../../records/test/fixtures/independent/log.json');
+const { lines, branch, publicKey_hex, plant } = JSON.parse(readFileSync(madeElsewhere, 'utf8')) as Record<
+  string,
+  unknown
+>;
+
 /**
  * One input per topic with a number that somebody else computed. `at` is the place of that number in the answer.
  */
@@ -164,5 +174,39 @@ export const examples: readonly TopicExample[] = [
       { at: ['firstOrderForce_N'], value: 8, tolerance: 1e-9 },
     ],
     source: 'independent: inner tangents of the rollers in another program',
+  },
+  {
+    topic: 'canonical',
+    // 9.999999999999997E22 and two spaces.
+    input: { bytes_hex: '392e3939393939393939393939393939374532322020' },
+    expected: [{ at: ['canonical'], value: 9.999999999999997e22, tolerance: 0 }],
+    source: 'printed: RFC 8785, appendix B',
+  },
+  {
+    topic: 'log',
+    input: { lines, publicKey_hex, plant, checkpoints: [] },
+    expected: [
+      { at: ['size'], value: 7, tolerance: 0 },
+      { at: ['witnessed'], value: 0, tolerance: 0 },
+    ],
+    source: 'independent: the log was made by another program (make-log.py)',
+  },
+  {
+    topic: 'two-logs',
+    input: { a: lines, b: branch, publicKey_hex, plant },
+    expected: [{ at: ['at'], value: 4, tolerance: 0 }],
+    source: 'independent: both copies were made by another program (make-log.py)',
+  },
+  {
+    topic: 'inclusion',
+    input: { entry_hex: '40414243', index: 5, size: 8, proof: inclusion5in8, root: roots[8] },
+    expected: [{ at: ['holds'], value: 1, tolerance: 0 }],
+    source: 'printed: test data of implementations of RFC 6962',
+  },
+  {
+    topic: 'consistency',
+    input: { first: 6, second: 8, proof: consistency6to8, firstRoot: roots[6], secondRoot: roots[8] },
+    expected: [{ at: ['holds'], value: 1, tolerance: 0 }],
+    source: 'printed: test data of implementations of RFC 6962',
   },
 ];

@@ -37,7 +37,7 @@ const written = (keys: readonly (string | number)[]) =>
     .join('')
     .replace(/^\./, '');
 
-it('[SOLVE-01] the ten topics of this version are there, each with an example', () => {
+it('[SOLVE-01] the topics of this version are there, each with an example', () => {
   expect(topics.map(({ id }) => id)).toEqual([
     'path',
     'cut-length',
@@ -49,6 +49,11 @@ it('[SOLVE-01] the ten topics of this version are there, each with an example', 
     'splice-strength',
     'tensile-sample',
     'press-up',
+    'canonical',
+    'log',
+    'two-logs',
+    'inclusion',
+    'consistency',
   ]);
   expect(topicOf('no-such-topic')).toBeUndefined();
 });
@@ -56,8 +61,8 @@ it('[SOLVE-01] the ten topics of this version are there, each with an example', 
 describe.each(topics.map((topic) => [topic.id, topic] as const))('%s', (_id, topic) => {
   const example = exampleOf(topic);
 
-  it('[SOLVE-02] answers with the numbers that somebody else computed', () => {
-    const answer = answerOf(topic, example.input);
+  it('[SOLVE-02] answers with the numbers that somebody else computed', async () => {
+    const answer = await answerOf(topic, example.input);
     expect(answer.status).toBe('ok');
     for (const { at, value, tolerance } of example.expected) {
       const ours = Number(valueAt(answer, at));
@@ -67,53 +72,55 @@ describe.each(topics.map((topic) => [topic.id, topic] as const))('%s', (_id, top
     }
   });
 
-  it('[SOLVE-03] an answer has exactly the form that its schema promises', () => {
+  it('[SOLVE-03] an answer has exactly the form that its schema promises', async () => {
     const schema = answerSchema(topic);
     for (const input of [example.input, {}, { ...example.input, colour: 'red' }]) {
-      const explained = solve(topic, input, { say, explain: true });
+      const explained = await solve(topic, input, { say, explain: true });
       expect(schema.safeParse(JSON.parse(JSON.stringify(explained))).error).toBeUndefined();
     }
   });
 
-  it('[SOLVE-04] JSON Schemas name every field of input and answer', () => {
+  it('[SOLVE-04] JSON Schemas name every field of input and answer', async () => {
     const { input, output } = topicSchema(topic) as { input: { properties: object }; output: object };
     expect(Object.keys(input.properties)).toEqual(expect.arrayContaining(Object.keys(example.input)));
-    const answer = answerOf(topic, example.input);
+    const answer = await answerOf(topic, example.input);
     for (const field of Object.keys(answer)) expect(JSON.stringify(output)).toContain(`"${field}"`);
   });
 
-  it('[SOLVE-05] an unknown field is refused by name, at every depth', () => {
+  it('[SOLVE-05] an unknown field is refused by name, at every depth', async () => {
     const objects = [[], ...fieldsOf(example.input).flatMap(([keys, value]) => (isObject(value) ? [keys] : []))];
     for (const keys of objects) {
       const field = [...keys, 'colour'];
-      const answer = answerOf(topic, changed(example.input, field, 'red'));
+      const answer = await answerOf(topic, changed(example.input, field, 'red'));
       expect(answer).toMatchObject({ status: 'refused', code: 'unknown-field', path: written(field) });
     }
   });
 
-  it('[SOLVE-06] a misspelt field is refused with the name that was meant', () => {
+  it('[SOLVE-06] a misspelt field is refused with the name that was meant', async () => {
     const [field] = Object.keys(example.input);
     if (field === undefined) throw new Error('no field');
     const misspelt = { ...example.input, [field]: undefined, [`${field}s`]: example.input[field] };
-    const answer = answerOf(topic, JSON.parse(JSON.stringify(misspelt)));
+    const answer = await answerOf(topic, JSON.parse(JSON.stringify(misspelt)));
     expect(answer).toMatchObject({ code: 'unknown-field', path: `${field}s`, data: { meant: field } });
   });
 
-  it('[SOLVE-07] a missing field that has no default is refused by name', () => {
-    const optional = new Set(['lengthTolerance', 'loads', 'pressUp_m']);
+  it('[SOLVE-07] a missing field that has no default is refused by name', async () => {
+    const optional = new Set(['lengthTolerance', 'loads', 'pressUp_m', 'checkpoints']);
     for (const field of Object.keys(example.input)) {
       if (optional.has(field)) continue;
-      const answer = answerOf(topic, changed(example.input, [field], undefined));
+      const answer = await answerOf(topic, changed(example.input, [field], undefined));
       expect(answer).toMatchObject({ status: 'refused', code: 'missing-field', path: field });
     }
   });
 
-  it('[SOLVE-08] text, null, NaN and infinities in the place of a number are refused with their path', () => {
+  it('[SOLVE-08] text, null, NaN and infinities in the place of a number are refused with their path', async () => {
     for (const [keys, value] of fieldsOf(example.input)) {
       if (typeof value !== 'number') continue;
       const path = written(keys);
-      const answers = ['12,5', null, Number.NaN, Number.POSITIVE_INFINITY].map((wrong) =>
-        answerOf(topic, changed(example.input, keys, wrong)),
+      const answers = await Promise.all(
+        ['12,5', null, Number.NaN, Number.POSITIVE_INFINITY].map((wrong) =>
+          answerOf(topic, changed(example.input, keys, wrong)),
+        ),
       );
       expect(answers.map((answer) => ('code' in answer ? answer.code : answer.status))).toEqual([
         'not-a-number',
@@ -125,15 +132,17 @@ describe.each(topics.map((topic) => [topic.id, topic] as const))('%s', (_id, top
     }
   });
 
-  it('[SOLVE-09] every formula behind it is a row of the table, and computes the number shown', () => {
-    const answer = solve(topic, example.input, { say, explain: true }) as { explain?: ReturnType<typeof Object> };
+  it('[SOLVE-09] every formula behind it is a row of the table, and computes the number shown', async () => {
+    const answer = (await solve(topic, example.input, { say, explain: true })) as {
+      explain?: ReturnType<typeof Object>;
+    };
     const rows = answer.explain as {
       formula: string;
       inputs: Record<string, number>;
       value: number;
       withNumbers: string;
     }[];
-    expect(rows.length).toBeGreaterThan(0);
+    expect(rows.length > 0).toBe(topic.formulas.length > 0);
     expect(formulasOf(topic).map(({ formula }) => formula)).toEqual(
       expect.arrayContaining([...new Set(rows.map(({ formula }) => formula))]),
     );
@@ -143,9 +152,9 @@ describe.each(topics.map((topic) => [topic.id, topic] as const))('%s', (_id, top
     }
   });
 
-  it('[SOLVE-10] what is not an object is refused, not crashed on', () => {
+  it('[SOLVE-10] what is not an object is refused, not crashed on', async () => {
     for (const input of [null, 5, 'text', true, [], [example.input]]) {
-      expect(answerOf(topic, input)).toMatchObject({ status: 'refused', code: 'wrong-type', path: '' });
+      expect(await answerOf(topic, input)).toMatchObject({ status: 'refused', code: 'wrong-type', path: '' });
     }
   });
 });
