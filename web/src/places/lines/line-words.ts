@@ -1,6 +1,6 @@
-import type { LineSummary, LinesOverview, PositionState, PositionSummary } from '@loopwright/jobs';
+import type { LineSummary, LinesOverview, PositionSummary } from '@loopwright/jobs';
 import { diesFor, type Line, type Plant } from '@loopwright/plant';
-import { languages, voice } from '@loopwright/words';
+import { stateWords } from '@loopwright/words';
 import type { Searchable } from './search-positions.ts';
 
 /** A position with its line and its die, and the words it answers to. */
@@ -26,12 +26,4 @@ function positionsOf(plant: Plant, { line, belt, positions }: LineSummary): read
     summary,
     words: [line.name, summary.position.name ?? '', line.belt, die ?? '', ...stateWords(summary.state)],
   }));
-}
-
-// Every language at once: people in one plant say the same thing in several.
-function stateWords(state: PositionState): readonly string[] {
-  return languages.flatMap((language) => {
-    const { say } = voice(language, 'metric');
-    return [say(`state.${state}`), say(`app.find.${state}`)];
-  });
 }
