@@ -21,7 +21,7 @@ export interface FingerEnds {
 
 const width = 190;
 const beltHeight = 32;
-const fenceY = 22;
+const fenceY = 23;
 const endLength = 32;
 const fingerLength = 16;
 const mostFingers = 6;
@@ -90,7 +90,7 @@ function smallGap(x: number, from: number, to: number, distance: string): Shape[
       ],
       { width: 0.5 },
     ),
-    lettering(distance, { x: x + 3, y: from - 13.5 }, { anchor: 'end', bold: true }),
+    lettering(distance, { x: x + 3, y: from - 14.3 }, { anchor: 'end', bold: true }),
   ];
 }
 

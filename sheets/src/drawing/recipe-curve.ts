@@ -46,10 +46,28 @@ function centred(text: string, x: number, y: number, bold = false): Shape {
   return lettering(text, { x: Math.min(Math.max(x, half + 1), width - 1 - half), y }, { anchor: 'middle', bold });
 }
 
+interface Word {
+  readonly text: string;
+  readonly anchor: 'start' | 'end';
+  readonly row: number;
+}
+
+/** Under the axis: heating on the left, cooling and opening on the right, a row lower where they would meet. */
+function wordsBelow({ heat, cool, openAt }: RecipeCurve): Word[] {
+  const beside = textWidth(heat, textSize) + textWidth(cool, textSize) + textSize <= axis.right - axis.left;
+  const first = beside ? 0 : 1;
+  return [
+    { text: heat, anchor: 'start', row: 0 },
+    { text: cool, anchor: 'end', row: first },
+    { text: openAt, anchor: 'end', row: first + 1 },
+  ];
+}
+
 /** Heat, hold and cool over time, with the line at which the press may be opened. */
 export function recipeCurve(curve: RecipeCurve): Drawing {
   const [readyX, holdX] = [xAt(curve, curve.ready_s), xAt(curve, curve.ready_s + curve.dwell_s)];
   const openY = yAt(curve, curve.open_degC);
+  const words = wordsBelow(curve);
   const upright = (x: number): Shape =>
     polyline(
       [
@@ -62,7 +80,7 @@ export function recipeCurve(curve: RecipeCurve): Drawing {
     id: 'recipe-curve',
     alt: curve.alt,
     width,
-    height: axis.bottom + 22,
+    height: axis.bottom + 12 + 9.5 * Math.max(...words.map(({ row }) => row)),
     shapes: [
       polyline([
         { x: axis.left, y: axis.bottom },
@@ -79,9 +97,9 @@ export function recipeCurve(curve: RecipeCurve): Drawing {
       upright(readyX),
       upright(holdX),
       centred(curve.hold, (readyX + holdX) / 2, axis.top - 5, true),
-      lettering(curve.heat, { x: axis.left, y: axis.bottom + 9 }),
-      lettering(curve.cool, { x: axis.right, y: axis.bottom + 9 }, { anchor: 'end' }),
-      lettering(curve.openAt, { x: axis.right, y: axis.bottom + 19 }, { anchor: 'end' }),
+      ...words.map(({ text, anchor, row }) =>
+        lettering(text, { x: anchor === 'end' ? axis.right : axis.left, y: axis.bottom + 9 + row * 9.5 }, { anchor }),
+      ),
     ],
   };
 }

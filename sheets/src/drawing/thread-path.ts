@@ -154,7 +154,7 @@ export function threadPath(path: CardPath, takeUpDirection: Point, words: Thread
   const breaks = breakPoints(belt, layout);
   const obstacles = obstaclesOf(layout, belt, breaks);
   const strand = belt.strands[path.carryingSpan];
-  const rollers = strand ? drawnRollers(path, strand, layout.scale, layout.cutsX) : { shapes: [], bands: [] };
+  const rollers = strand ? drawnRollers(path, strand, layout.scale, layout) : { shapes: [], bands: [] };
   obstacles.boxes.push(...rollers.bands);
   const travel = takeUpTravel(scene, takeUpDirection, obstacles);
   const names = named(scene, obstacles, breaks);

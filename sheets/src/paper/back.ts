@@ -1,3 +1,4 @@
+import { lettering } from '../drawing/shapes.ts';
 import type { Block, Page, Section } from '../page/page.ts';
 import { sectionPieces, widestInColumn } from './block-pieces.ts';
 import { balanced, type Flowed, flow } from './flow.ts';
@@ -12,7 +13,7 @@ const formulaShare = 0.9;
 const besideGap = 8;
 const narrowest = 90;
 
-/** What a full back leaves out first, from the last on: it is for looking up, and app and terminal show it all. */
+/** What is looked up, first things first; a full back leaves out the last. App and terminal show it all. */
 const lookedUp = ['reasons', 'resplice', 'time-parts', 'formulas'] as const;
 
 const isWide = (block: Block): boolean => block.kind === 'drawing' && block.drawing.width > widestInColumn;
@@ -76,36 +77,70 @@ function topPart(
   };
 }
 
-/**
- * The back: wide drawings, the steps for which the front had no room, then what stands behind the numbers.
- * @param steps - how many of the numbered steps stand on the front
- */
-export function backBody(page: Page, steps: number, frame: Frame, room: Room, style: PaperStyle): Flowed {
+/** What must find room: everything, all but the formulas and the like, or only what the hands need. */
+export type Keep = 'all' | 'reasons' | 'needed';
+
+const keeps = (keep: Keep, { id }: Section): boolean => keep === 'all' || (keep === 'reasons' && id === 'reasons');
+
+const isLookedUp = ({ id }: Section): boolean => lookedUp.some((other) => other === id);
+
+/** What stands on the back: steps the front had no room for, what it left over, then what is looked up. */
+function contents(page: Page, steps: number) {
   const numbered = numberedSteps(page);
   const behind = leftOver(numbered.slice(0, steps));
-  const isLookedUp = ({ id }: Section): boolean => lookedUp.some((other) => other === id);
   const narrow = behind.filter((section) => !hasWide(section));
-  const needed = [...narrow, ...page.back.filter((section) => !isLookedUp(section))];
-  const optional = page.back.filter(isLookedUp);
-  const fillers = [...needed, ...optional].filter(({ blocks }) => blocks.every(({ kind }) => kind === 'rows'));
-  const top = topPart(behind.filter(hasWide), fillers.toReversed(), frame, room, style);
-  const width = columnWidth(frame);
-  const own: PaperStyle = { ...style, size: Math.max(style.size, readable) };
-  const must = [
-    ...numbered.slice(steps).flatMap((section) => sectionPieces(section, width, own)),
-    ...needed.filter((section) => !top.beside.has(section)).flatMap((section) => reasonPieces(section, width, style)),
-  ];
-  const more = optional
-    .filter((section) => !top.beside.has(section))
-    .flatMap((section) => reasonPieces(section, width, style));
-  const begin = top.end + (top.end > room.top ? 1 : 0);
-  const body = balanced([...must, ...more], twoColumns(frame, begin + 2, room.bottom));
-  const line = top.end > room.top ? [rule(frame, begin, 0.8)] : [];
   return {
-    shapes: [...top.flowed.shapes, ...line, ...body.shapes],
-    left: [...top.flowed.left, ...body.left.filter((piece) => must.includes(piece) || style.size > smallestWhole)],
+    wide: behind.filter(hasWide),
+    doing: numbered.slice(steps),
+    needed: [...narrow, ...page.back.filter((section) => !isLookedUp(section))],
+    optional: lookedUp.flatMap((id) => page.back.filter((section) => section.id === id)),
   };
 }
 
-/** Down to this size everything is tried to be kept; below, what is looked up gives way. */
-const smallestWhole = 6.4;
+/** Room for the sign that says there is more. */
+const moreSize = 8;
+
+/** Two columns; where something is left out, a sign at the end says so. */
+function columns(pieces: readonly Piece[], frame: Frame, room: Room): Flowed {
+  const whole = balanced(pieces, twoColumns(frame, room.top, room.bottom));
+  if (whole.left.length === 0) return whole;
+  const cut = flow(pieces, twoColumns(frame, room.top, room.bottom - moreSize));
+  const corner = { x: frame.left + frame.inner, y: room.bottom - 1 };
+  return { shapes: [...cut.shapes, lettering('…', corner, { size: moreSize, anchor: 'end' })], left: cut.left };
+}
+
+/**
+ * The back: wide drawings, the steps for which the front had no room, then what stands behind the numbers.
+ * @param steps - how many of the numbered steps stand on the front
+ * @param keep - what counts as left over when it finds no room
+ */
+export function backBody(
+  page: Page,
+  { steps, keep }: { readonly steps: number; readonly keep: Keep },
+  frame: Frame,
+  room: Room,
+  style: PaperStyle,
+): Flowed {
+  const { wide, doing, needed, optional } = contents(page, steps);
+  const fillers = [...needed, ...optional].filter(({ blocks }) => blocks.every(({ kind }) => kind === 'rows'));
+  const top = topPart(wide, fillers.toReversed(), frame, room, style);
+  const below = (section: Section): boolean => !top.beside.has(section);
+  const width = columnWidth(frame);
+  const own: PaperStyle = { ...style, size: Math.max(style.size, readable) };
+  const styleOf = ({ id }: Section): PaperStyle => (id === 'cycle' ? own : style);
+  const set = (sections: readonly Section[]): Piece[] =>
+    sections.filter(below).flatMap((section) => reasonPieces(section, width, styleOf(section)));
+  const must = [
+    ...doing.flatMap((section) => sectionPieces(section, width, own)),
+    ...set(needed),
+    ...set(optional.filter((section) => keeps(keep, section))),
+  ];
+  const more = set(optional.filter((section) => !keeps(keep, section)));
+  const begin = top.end + (wide.length > 0 ? 1 : 0);
+  const body = columns([...must, ...more], frame, { top: begin + 4, bottom: room.bottom });
+  const line = wide.length > 0 ? [rule(frame, begin, 0.8)] : [];
+  return {
+    shapes: [...top.flowed.shapes, ...line, ...body.shapes],
+    left: [...top.flowed.left, ...body.left.filter((piece) => must.includes(piece))],
+  };
+}

@@ -3,9 +3,9 @@ import type { Block, Drawing, Section, Shape } from '../page/page.ts';
 import { wrapText } from '../type/wrap-text.ts';
 import { moveShape } from './move-shape.ts';
 import { leadingOf, type PaperStyle, type Piece, space } from './piece.ts';
-import { richLines } from './rich-lines.ts';
+import { type Run, richLines } from './rich-lines.ts';
 import { cautionSign } from './signs.ts';
-import { bigFigure, figureCells, isRunIn, lines, listPieces, rowPieces, runIn } from './text-pieces.ts';
+import { bigFigure, figureCells, isRunIn, lines, listPieces, rowPieces, runIn, wordRuns } from './text-pieces.ts';
 
 /** A drawing wider than this stands across both columns. */
 export const widestInColumn = 200;
@@ -102,18 +102,22 @@ function numberRing({ x, y }: Point, r: number, number: number | undefined): Sha
   ];
 }
 
-/** Text that may follow its title on the same line. */
-function runInText(block: Block | undefined, width: number, style: PaperStyle): string | undefined {
+/** Words that may follow the title on the same line, and what is left of their block. */
+function runInWords(block: Block, width: number, style: PaperStyle): { runs: Run[]; rest: Block[] } | undefined {
   if (!style.runIn) return undefined;
-  if (block?.kind === 'text' && !block.strong && !block.soft) return block.text;
-  return block?.kind === 'list' && isRunIn(block.items, width, style) ? runIn(block.items, tickMark(block)) : undefined;
+  if (block.kind === 'text' && !block.strong && !block.soft) return { runs: [{ text: block.text }], rest: [] };
+  if (block.kind === 'list' && isRunIn(block.items, width, style))
+    return { runs: [{ text: runIn(block.items, tickMark(block)) }], rest: [] };
+  const [first, ...others] = block.kind === 'rows' ? block.rows : [];
+  if (!first || first.figure) return undefined;
+  return { runs: wordRuns(first), rest: others.length > 0 ? [{ kind: 'rows', rows: others }] : [] };
 }
 
 /** Title and first words on one line. */
-function runInTitle(section: Section, content: string, width: number, size: number): Piece[] {
+function runInTitle(section: Section, words: readonly Run[], width: number, size: number): Piece[] {
   const r = ringRadius(size) * 0.86;
   const indent = section.number === undefined ? 0 : 2 * r + 4;
-  const runs = [{ text: section.title, bold: true }, { text: content }];
+  const runs = [{ text: section.title, bold: true }, ...words];
   return richLines(runs, width, size, indent).map((piece, i) => ({
     ...piece,
     draw: (corner: Point) => [
@@ -127,12 +131,12 @@ function runInTitle(section: Section, content: string, width: number, size: numb
 export function sectionPieces(section: Section, width: number, style: PaperStyle): Piece[] {
   const [first, ...rest] = section.blocks;
   if (first === undefined) return [];
-  const opening = runInText(first, width, style);
+  const opening = runInWords(first, width, style);
   const pieces = (blocks: readonly Block[]): Piece[] => blocks.flatMap((block) => blockPieces(block, width, style));
   return [
-    space(style.size * 0.5),
+    space(style.size * 0.42),
     ...(opening === undefined
       ? [titlePiece(section.title, section.number, width, style.size), ...pieces(section.blocks)]
-      : [...runInTitle(section, opening, width, style.size), ...pieces(rest)]),
+      : [...runInTitle(section, opening.runs, width, style.size), ...pieces([...opening.rest, ...rest])]),
   ];
 }

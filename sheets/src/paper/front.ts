@@ -1,5 +1,5 @@
 import type { Page, Section } from '../page/page.ts';
-import { sectionPieces } from './block-pieces.ts';
+import { blockPieces, sectionPieces } from './block-pieces.ts';
 import { balanced, type Flowed, flow } from './flow.ts';
 import { columnWidth, type Frame, oneColumn, type Room, rule, twoColumns } from './frame.ts';
 import { heightOf, type PaperStyle } from './piece.ts';
@@ -18,7 +18,7 @@ const onFront = (section: Section): Section => ({
  */
 export function frontBody(page: Page, steps: number, frame: Frame, room: Room, style: PaperStyle): Flowed {
   const warnings = page.front.filter((section) => section.number === undefined);
-  const above = warnings.flatMap((section) => sectionPieces(section, frame.inner, style));
+  const above = warnings.flatMap(({ blocks }) => blocks.flatMap((block) => blockPieces(block, frame.inner, style)));
   const head = flow(above, oneColumn(frame, room.top, room.bottom));
   const begin = above.length > 0 ? room.top + heightOf(above) + 1 : room.top;
   const here = numberedSteps(page).slice(0, steps).map(onFront);

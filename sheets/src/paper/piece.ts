@@ -21,7 +21,7 @@ export interface PaperStyle {
   readonly formulaSources: boolean;
 }
 
-export const leadingOf = (size: number): number => size * 1.2;
+export const leadingOf = (size: number): number => size * 1.17;
 
 export const space = (height: number): Piece => ({ height, draw: () => [], space: true });
 

@@ -3,7 +3,7 @@ import type { Figure, Ink, Row, Shape } from '../page/page.ts';
 import { textWidth } from '../type/text-width.ts';
 import { wrapText } from '../type/wrap-text.ts';
 import { leadingOf, type PaperStyle, type Piece } from './piece.ts';
-import { drawRuns, richLines, runsWidth } from './rich-lines.ts';
+import { drawRuns, type Run, richLines, runsWidth } from './rich-lines.ts';
 
 /** How lines are set within a column. */
 export interface Lines {
@@ -86,27 +86,37 @@ function besideNumber(beside: readonly string[], foot: Point, size: number): Sha
   );
 }
 
-/** Several numbers side by side, each over its label. */
-export function figureCells(
-  cells: readonly { readonly label: string; readonly figure: Figure }[],
-  width: number,
-  size: number,
-): Piece[] {
+type Cell = { readonly label: string; readonly figure: Figure };
+
+const cellGap = 5;
+
+const cellNotes = ({ label, figure }: Cell): string[] =>
+  [`${figure.unit} ${label}`.trim(), figureNote(figure)].filter((part) => part !== '');
+
+/** No word of a cell is broken. */
+function narrowestCell(cell: Cell, size: number, large: number): number {
+  const words = cellNotes(cell).flatMap((note) => note.split(' '));
+  return Math.max(textWidth(cell.figure.value, large, true), ...words.map((word) => textWidth(word, size))) + cellGap;
+}
+
+/** Several numbers side by side, each over its label; as rows where they do not fit. */
+export function figureCells(cells: readonly Cell[], width: number, size: number): Piece[] {
   const large = size * 1.6;
-  const cell = width / Math.max(1, cells.length);
-  const texts = cells.map(({ label, figure }) => ({
-    value: figure.value,
-    under: [`${figure.unit} ${label}`.trim(), ...(figureNote(figure) === '' ? [] : [figureNote(figure)])].flatMap(
-      (part) => wrapText(part, { size, width: cell - 4 }),
-    ),
+  const least = cells.map((cell) => narrowestCell(cell, size, large));
+  const spare = (width - least.reduce((sum, one) => sum + one, 0)) / Math.max(1, cells.length);
+  if (spare < 0) return rowPieces(cells, width, size);
+  const widths = least.map((one) => one + spare);
+  const set = cells.map((cell, i) => ({
+    left: widths.slice(0, i).reduce((sum, one) => sum + one, 0),
+    value: cell.figure.value,
+    under: cellNotes(cell).flatMap((note) => wrapText(note, { size, width: (widths[i] ?? width) - cellGap + 0.5 })),
   }));
-  const depth = Math.max(...texts.map(({ under }) => under.length));
+  const foot = large * 0.85;
+  const depth = Math.max(...set.map(({ under }) => under.length));
   const draw = ({ x, y }: Point): Shape[] =>
-    texts.flatMap(({ value, under }, i) => [
-      lettering(value, { x: x + i * cell, y: y + large * 0.85 }, { size: large, bold: true }),
-      ...under.map((line, n) =>
-        lettering(line, { x: x + i * cell, y: y + large * 0.85 + (n + 1) * leadingOf(size) }, { size }),
-      ),
+    set.flatMap(({ left, value, under }) => [
+      lettering(value, { x: x + left, y: y + foot }, { size: large, bold: true }),
+      ...under.map((line, n) => lettering(line, { x: x + left, y: y + foot + (n + 1) * leadingOf(size) }, { size })),
     ]);
   return [{ height: large * 0.95 + depth * leadingOf(size) + 1, draw }];
 }
@@ -135,15 +145,15 @@ function figureRow(row: Row, figure: Figure, width: number, size: number): Piece
 }
 
 /** A row of words runs on: what, which, where. */
-function wordRow(row: Row, width: number, size: number): Piece[] {
+export function wordRuns(row: Row): Run[] {
   const note = row.note === undefined ? [] : [{ text: row.note, soft: true }];
-  return richLines([{ text: row.label }, { text: row.text ?? '', bold: true }, ...note], width, size);
+  return [{ text: row.label }, { text: row.text ?? '', bold: true }, ...note];
 }
 
 /** Rows with a hairline under each. */
 export function rowPieces(list: readonly Row[], width: number, size: number): Piece[] {
   return list.flatMap((row, i) => {
-    const pieces = row.figure ? figureRow(row, row.figure, width, size) : wordRow(row, width, size);
+    const pieces = row.figure ? figureRow(row, row.figure, width, size) : richLines(wordRuns(row), width, size);
     return i === list.length - 1 ? pieces : underlined(pieces, width);
   });
 }

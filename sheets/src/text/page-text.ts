@@ -111,7 +111,8 @@ function headLines(page: Page, width: number): string[] {
 export function pageText(page: Page, width = 80, options: TextOptions = {}): string {
   const room = Math.max(40, width);
   const rule = '─'.repeat(room);
-  const back = options.worked ? page.back.filter(({ id }) => id !== 'formulas') : page.back;
+  // Formulas stand at their numbers, when they are asked for.
+  const back = page.back.filter(({ id }) => id !== 'formulas');
   const lines = [
     ...headLines(page, room),
     rule,

@@ -1,24 +1,20 @@
 import { widthRuns } from './width-runs.ts';
 
-type Widths = ReadonlyMap<number, number>;
-
 /** What a glyph outside the table is taken to be: one em, wider than any letter in it. */
 const unknown = 1000;
+const tableEnd = 0x2800;
 
-function widthsOf(weight: 'regular' | 'bold'): Widths {
-  const widths = new Map<number, number>();
-  for (const run of widthRuns) {
-    run[weight].split(' ').forEach((width, i) => {
-      widths.set(run.from + i, Number(width));
-    });
-  }
+/** A plain array by code point: laying out one sheet asks for some hundred thousand widths. */
+function widthsOf(weight: 'regular' | 'bold'): Uint16Array {
+  const widths = new Uint16Array(tableEnd).fill(unknown);
+  for (const run of widthRuns) widths.set(run[weight].split(' ').map(Number), run.from);
   return widths;
 }
 
 const regular = widthsOf('regular');
 const bold = widthsOf('bold');
 
-/** Height of the capital above the baseline and depth of the descender, as shares of the size. */
+/** Height of the capitals above the baseline and depth of the descenders, as shares of the size. */
 export const capHeight = 0.73;
 export const descent = 0.24;
 
@@ -32,6 +28,6 @@ export const descent = 0.24;
 export function textWidth(text: string, size: number, isBold = false): number {
   const widths = isBold ? bold : regular;
   let sum = 0;
-  for (const glyph of text) sum += widths.get(glyph.codePointAt(0) ?? 0) ?? unknown;
+  for (let i = 0; i < text.length; i += 1) sum += widths[text.charCodeAt(i)] ?? unknown;
   return (sum * size) / 1000;
 }

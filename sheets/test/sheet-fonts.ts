@@ -1,0 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { SheetFonts } from '../src/pdf/drawings-pdf.ts';
+import { sheetFontFiles } from '../src/pdf/font-files.ts';
+
+const { resolve } = createRequire(new URL('../package.json', import.meta.url));
+const read = (specifier: string): Uint8Array => new Uint8Array(readFileSync(resolve(specifier)));
+
+/** The sheets' typeface from its package. */
+export const sheetFonts: SheetFonts = { regular: read(sheetFontFiles.regular), bold: read(sheetFontFiles.bold) };
