@@ -2,7 +2,8 @@ import { existsSync } from 'node:fs';
 import { type Browser, chromium } from 'playwright-core';
 
 const systemBrowser = '/usr/bin/chromium';
-const flags = [
+/** Flags with which the browser starts in tests. */
+export const browserFlags = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -13,7 +14,7 @@ const flags = [
 ];
 
 /** Where the browser of the tests is: `LW_CHROMIUM`, else the system's, else the one inside the npm package. */
-async function executablePath(): Promise<string> {
+export async function executablePath(): Promise<string> {
   const chosen = process.env['LW_CHROMIUM'];
   if (chosen !== undefined && chosen !== '') return chosen;
   if (existsSync(systemBrowser)) return systemBrowser;
@@ -30,7 +31,7 @@ export async function launchBrowser(): Promise<Browser> {
   let path = systemBrowser;
   try {
     path = await executablePath();
-    return await chromium.launch({ executablePath: path, headless: true, args: flags });
+    return await chromium.launch({ executablePath: path, headless: true, args: [...browserFlags] });
   } catch (cause) {
     throw new Error(
       `No browser started from ${path}: run "apt-get install chromium", or set LW_CHROMIUM to a Chromium program.`,
