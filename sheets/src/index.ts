@@ -1,5 +1,6 @@
 export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
 export { drawingSvg, type InkColours, paperInks } from './drawing/drawing-svg.ts';
+export { threadDrawing } from './page/card/thread-drawing.ts';
 export { type CardCode, cardCode, readCardCode } from './page/card-code.ts';
 export { cardPage } from './page/card-page.ts';
 export type {

@@ -1,8 +1,8 @@
 import type { CardPath } from '@loopwright/jobs';
 import { sentence } from '@loopwright/words';
-import { threadPath } from '../../drawing/thread-path.ts';
 import type { Block } from '../page.ts';
 import { type CardReader, caution, overleaf, type Step, text, unknowns } from './section.ts';
+import { threadDrawing } from './thread-drawing.ts';
 
 /** Beyond this many pulleys a sentence that lists them helps nobody. */
 const mostListed = 40;
@@ -22,28 +22,7 @@ function facesText(path: CardPath, { voice }: CardReader): string[] {
 }
 
 function drawing(path: CardPath, { card, voice }: CardReader): Block {
-  const orderOf = (index: number): string => String(path.pulleys[index]?.order ?? '–');
-  const drawn = threadPath(
-    path,
-    { x: card.line.takeUpX, y: card.line.takeUpY },
-    {
-      alt: voice.say('card.thread.drawing', {
-        count: path.pulleys.length,
-        drive: orderOf(path.drive),
-        takeUp: orderOf(path.takeUp),
-      }),
-      belt: voice.say('card.thread.belt'),
-      goods: voice.say('card.thread.goods-word'),
-      drive: voice.say('card.thread.drive'),
-      takeUp: voice.say('card.thread.take-up'),
-      splice: voice.say('card.thread.splice'),
-      runningFace: voice.say('card.thread.face-running'),
-      backFace: voice.say('card.thread.face-back'),
-      rollers: voice.say('card.thread.rollers'),
-      shortened: voice.say('card.thread.shortened'),
-    },
-  );
-  return { kind: 'drawing', drawing: drawn, overleaf: true };
+  return { kind: 'drawing', drawing: threadDrawing(path, card.line, voice), overleaf: true };
 }
 
 /** The route of the belt: drawing, which face touches which pulley, and how not to twist it. */
