@@ -64,8 +64,9 @@ export class BrowserStore implements PlantStore {
     return thingHistory(this.#scope(), kind, id);
   }
 
-  async undo(eventId: string): Promise<Saved> {
-    return this.append([await correctionOf(this.#scope(), eventId)]);
+  async undo(...eventIds: readonly string[]): Promise<Saved> {
+    const scope = this.#scope();
+    return this.append(await Promise.all(eventIds.map((eventId) => correctionOf(scope, eventId))));
   }
 
   async blob(sha256: string): Promise<Blob | undefined> {

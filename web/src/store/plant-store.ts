@@ -173,8 +173,8 @@ export interface PlantStore {
   append(changes: readonly Change[]): Promise<Saved>;
   /** Every event about a thing, oldest first. */
   history(kind: HistoryKind, id: string): Promise<readonly HistoryEntry[]>;
-  /** Appends the correcting event that puts a thing back to what it was before the named event. */
-  undo(eventId: string): Promise<Saved>;
+  /** Appends the correcting events that put things back to what they were before the named events, all or none. */
+  undo(...eventIds: readonly string[]): Promise<Saved>;
   /** The bytes kept under a hash; undefined when this device does not have them. */
   blob(sha256: string): Promise<Blob | undefined>;
   /** Who works from now on; undefined: nobody said. */
