@@ -2,16 +2,18 @@ import { engineVersion } from '@loopwright/engine/version';
 import type { MessageKey, Voice } from '@loopwright/words';
 import { Command } from 'commander';
 import { addCard } from './commands/card.ts';
+import { addExport } from './commands/export.ts';
 import { addLines } from './commands/lines.ts';
 import { addPlantCheck } from './commands/plant-check.ts';
 import { addSolve } from './commands/solve.ts';
+import { addVerify } from './commands/verify.ts';
 
 /** Where a command leaves its exit code. */
 export interface End {
   exitCode: number;
 }
 
-export const commandNames: readonly string[] = ['card', 'lines', 'plant', 'solve'];
+export const commandNames: readonly string[] = ['card', 'export', 'lines', 'plant', 'solve', 'verify'];
 
 const headings: Readonly<Record<string, MessageKey>> = {
   'Usage:': 'terminal.usage',
@@ -29,9 +31,11 @@ export function program(speech: Voice, end: End): Command {
     .configureHelp({ styleTitle: (title) => headingOf(title, speech) })
     .helpCommand(false);
   addCard(root, speech);
+  addExport(root, speech);
   addLines(root, speech);
   addPlantCheck(root, speech, end);
   addSolve(root, speech, end);
+  addVerify(root, speech, end);
   quiet(root, speech);
   return root;
 }
