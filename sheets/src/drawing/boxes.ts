@@ -60,8 +60,3 @@ export function circleHitsBox(centre: Point, r: number, box: Box): boolean {
   const farY = Math.max(Math.abs(box.y1 - centre.y), Math.abs(box.y2 - centre.y));
   return Math.hypot(nearX, nearY) < r && Math.hypot(farX, farY) > r;
 }
-
-/** The smallest box around everything in a drawing that is text or circle; paths are not measured. */
-export function textBoxes(shapes: readonly Shape[]): Box[] {
-  return shapes.flatMap((shape) => (shape.shape === 'text' ? [textBox(shape)] : []));
-}

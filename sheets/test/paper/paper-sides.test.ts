@@ -1,7 +1,9 @@
+import { encode } from 'uqr';
 import { describe, expect, it } from 'vitest';
+import { codePicture } from '../../src/paper/code-picture.ts';
 import { moveShape } from '../../src/paper/move-shape.ts';
 import { paperSides } from '../../src/paper/paper-sides.ts';
-import { margin, paperSizes, papers } from '../../src/paper/paper-size.ts';
+import { margin, type Paper, paperSizes, papers } from '../../src/paper/paper-size.ts';
 import { barePlant, demoCard, demoPositions, pageOf, readers } from '../demo-pages.ts';
 import { overlappingTexts, textsOutside } from '../overlaps.ts';
 
@@ -104,5 +106,15 @@ describe('the printed sheet', () => {
     expect((paperSizes.A5.width / 72) * 25.4).toBeCloseTo(148, 1);
     expect((paperSizes.A5.height / 72) * 25.4).toBeCloseTo(210, 1);
     expect(paperSizes['half-letter']).toEqual({ width: 5.5 * 72, height: 8.5 * 72 });
+  });
+
+  it('[SHEET-67] the picture of the code holds its modules, with a quiet zone of four', () => {
+    const { data, size } = encode('LW1 QM-04-3 D7N0Z9MG 17MZAY2', { ecc: 'M', border: 0 });
+    const side = 10 * (size + 8);
+    const picture = codePicture('LW1 QM-04-3 D7N0Z9MG 17MZAY2', { x: 0, y: 0 }, side);
+    const corners = picture.shape === 'path' ? Array.from(picture.d.matchAll(/M(\d+) (\d+) h10 v10/g)) : [];
+    const drawn = new Set(corners.map(([, x, y]) => `${Number(x) / 10 - 4} ${Number(y) / 10 - 4}`));
+    const dark = data.flatMap((line, row) => line.flatMap((on, column) => (on ? [`${column} ${row}`] : [])));
+    expect(drawn).toEqual(new Set(dark));
   });
 });

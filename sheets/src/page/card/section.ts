@@ -19,7 +19,6 @@ export const text = (content: string, style: 'plain' | 'soft' | 'strong' = 'plai
   ...(style === 'strong' && { strong: true }),
 });
 
-export const steps = (items: readonly string[]): Block => ({ kind: 'list', items });
 export const ticks = (items: readonly string[]): Block => ({ kind: 'list', items, ticks: true });
 export const caution = (level: 'stop' | 'care' | 'note', content: string): Block => ({
   kind: 'caution',
