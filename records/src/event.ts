@@ -32,6 +32,8 @@ export interface RemovedEvent {
 export interface EventBody<T> {
   readonly schema: 1;
   readonly thing: T;
+  /** Id of the event that this one corrects. Both stay in the history. */
+  readonly corrects?: string;
 }
 
 /** Something that changed what a plant consists of; unsigned, free of the envelope a log puts round it. */

@@ -1,4 +1,5 @@
 export { emptyPlant } from '@loopwright/plant';
+export { correctionOf } from './correction.ts';
 export {
   type AnyEvent,
   type DefinedEvent,
@@ -11,3 +12,5 @@ export {
   thingNames,
 } from './event.ts';
 export { type Folding, fold, foldAndReport } from './fold.ts';
+export { type HistoryEntry, type HistoryKind, history, type LoggedEvent, type Subject, subjectOf } from './history.ts';
+export { type LogPlace, plantOfSnapshot, type Snapshot, takeSnapshot } from './snapshot.ts';
