@@ -1,9 +1,13 @@
 import { defineConfig } from 'vitest/config';
 
-// A real browser, the real server, the page built from the sources: see web/test/browser/support.
+const conditions = ['source', 'module', 'node', 'development|production'];
+
+// A real browser, the real server, the page built from the sources: see web/test/browser/support. The set-up that
+// starts the server runs in an environment of its own, which would read the last build if it were not told.
 export default defineConfig({
-  ssr: { resolve: { conditions: ['source', 'module', 'node', 'development|production'] } },
-  resolve: { conditions: ['source', 'module', 'node', 'development|production'] },
+  ssr: { resolve: { conditions } },
+  resolve: { conditions },
+  environments: { __vitest__: { resolve: { conditions } } },
   test: {
     include: ['web/test/browser/**/*.test.ts'],
     globalSetup: ['web/test/browser/support/serve-demo.ts'],
