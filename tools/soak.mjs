@@ -8,4 +8,6 @@ const runs = process.env.LW_RUNS ?? '200000';
 const hours = 12;
 
 await setUp();
-await runStages([stages.unit({ LW_RUNS: runs, LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) }, hours * 3600)]);
+await runStages([
+  stages.unit({ LW_RUNS: runs, LW_SOAK: '1', LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) }, hours * 3600),
+]);

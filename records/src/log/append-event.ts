@@ -1,12 +1,12 @@
 import { Refusal } from '@loopwright/engine/refusal';
-import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalText } from './canonical.ts';
 import { isUtc } from './clock.ts';
 import { isHash } from './hash.ts';
 import { type BlobReference, type LogEvent, largestEvent_bytes } from './log-event.ts';
 import { type LogState, withEvent } from './log-state.ts';
 import { leafHash } from './merkle.ts';
-import { type Sign, signatureOf } from './signing.ts';
+import { messageOf, type Sign } from './signing.ts';
 
 /** What the device adds to a happening before it is signed. */
 export interface Happening {
@@ -45,8 +45,9 @@ export async function appendEvent(state: LogState, happening: Happening, sign: S
   const { at, boot, up_ms, by, type, body, blobs = [] } = happening;
   const { plant, device, size: seq, head: prev } = state;
   const said = { v: 1, plant, device, seq, prev, at, boot, up_ms, by, type, body, blobs } as const;
-  const id = leafHash(utf8ToBytes(canonicalText(said)));
-  const event = { ...said, sig: await signatureOf('event', said, sign) };
+  const entry = utf8ToBytes(canonicalText(said));
+  const id = leafHash(entry);
+  const event = { ...said, sig: bytesToHex(await sign(messageOf('event', entry))) };
   const line = canonicalText(event);
   const size_bytes = utf8ToBytes(line).length;
   if (size_bytes > largestEvent_bytes)

@@ -29,6 +29,9 @@ export const recordsDe: Readonly<Record<keyof typeof recordsEn, string>> = {
   'refusal.file-path': '„{name}“ weist aus dem Archiv hinaus. Das ist keine Ausgabe von hier; nicht öffnen.',
   'refusal.file-no-archive': 'das ist weder eine Ausgabe von hier noch ein ganzes Archiv. Die Datei neu holen.',
   'refusal.file-no-log': 'im Archiv fehlt log.jsonl. Eine Datei wählen, die hier ausgegeben wurde.',
+  'refusal.no-such-event': 'dieses Ereignis steht nicht im Protokoll. Eines aus dem Verlauf wählen.',
+  'refusal.nothing-to-undo':
+    'an diesem Ereignis ist nichts mehr zurückzunehmen: Es hat hier nichts geändert, oder es steht schon alles wie zuvor. Den Eintrag selbst ändern.',
   'warning.clock-back':
     'Zeile {at} (die erste ist 0): Die Uhr des Geräts war zurückgestellt worden. Uhrzeiten davor und danach nicht vergleichen.',
   'warning.not-witnessed':

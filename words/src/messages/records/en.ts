@@ -25,6 +25,9 @@ export const recordsEn = {
   'refusal.file-path': '“{name}” points out of the archive. This is no export; do not open it.',
   'refusal.file-no-archive': 'this is neither an export nor a whole archive. Get the file again.',
   'refusal.file-no-log': 'the archive holds no log.jsonl. Choose a file that was exported here.',
+  'refusal.no-such-event': 'there is no such event in this log. Choose one from the history.',
+  'refusal.nothing-to-undo':
+    'this event has nothing left to take back: it changed nothing here, or what it changed stands as before. Change the thing itself.',
   'warning.clock-back':
     'line {at} (the first is 0): the clock of the device had been set back. Do not compare times of day across this line.',
   'warning.not-witnessed':

@@ -28,6 +28,9 @@ export const recordsEs: Readonly<Record<keyof typeof recordsEn, string>> = {
   'refusal.file-path': '«{name}» apunta fuera del archivo. No es una exportación; no abrirlo.',
   'refusal.file-no-archive': 'no es una exportación ni un archivo entero. Obtener el archivo otra vez.',
   'refusal.file-no-log': 'en el archivo falta log.jsonl. Elegir un archivo exportado aquí.',
+  'refusal.no-such-event': 'ese evento no está en el registro. Elegir uno del historial.',
+  'refusal.nothing-to-undo':
+    'de este evento no queda nada que deshacer: aquí no cambió nada, o todo está como antes. Cambiar la ficha misma.',
   'warning.clock-back':
     'línea {at} (la primera es 0): el reloj del dispositivo se había atrasado. No comparar las horas de antes y después.',
   'warning.not-witnessed':
