@@ -22,8 +22,19 @@ const quoted = new Set(source.match(/(?<=['"`])[\w.%-]+(?=['"`])/g));
 const fields = new Set(source.match(/[\w-]+(?=\??['"]?:)/g));
 const prefixes = new Set([...source.matchAll(/[`]([\w.-]+[.-])\$\{/g)].map((match) => match[1] ?? ''));
 
+/** Labels of fields and of their answers are found by the names in the schemas of the plant. */
+function namesField(key: string): boolean {
+  const [family = '', ...parts] = key.split('.');
+  const known = (part: string) =>
+    quoted.has(part) ||
+    fields.has(part) ||
+    /^\d+$/.test(part) ||
+    [...fields].some((name) => name.startsWith(`${part}_`));
+  return prefixes.has(`${family}.`) && ['field', 'fieldHelp', 'choice'].includes(family) && parts.every(known);
+}
+
 function isUsed(key: string): boolean {
-  if (quoted.has(key)) return true;
+  if (quoted.has(key) || namesField(key)) return true;
   return [...prefixes].some((prefix) => {
     const rest = key.slice(prefix.length);
     return (
@@ -37,6 +48,7 @@ test('[WORDS-05] enough sources were read to judge', () => {
   expect(prefixes.has('warning.')).toBe(true);
   expect(isUsed('warning.no-such-code')).toBe(false);
   expect(isUsed('card.no-such-title')).toBe(false);
+  expect(isUsed('field.belts.noSuchField')).toBe(false);
 });
 
 test('[WORDS-05] every message is used somewhere', () => {

@@ -1,12 +1,13 @@
 import { linesOverview } from '@loopwright/jobs';
 import type { Plant } from '@loopwright/plant';
 import { useEffect, useMemo } from 'react';
-import { useRoute } from 'wouter';
+import { useLocation, useRoute } from 'wouter';
 import { cardAddress } from '../places/card/card-address.ts';
 import { CardPlace } from '../places/card/card-place-later.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
+import { StoresPlace } from '../places/stores/stores-place-later.tsx';
 import type { PlantFault } from '../plant/load-plant.ts';
 import { useNow } from '../plant/use-now.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
@@ -84,9 +85,12 @@ function Places({ plant, position }: PlacesProps) {
   const overview = useMemo(() => linesOverview(plant, now), [plant, now]);
   const place = position === undefined ? 'lines' : 'card';
   const next = position ?? firstTorn(overview)?.position.id;
+  const card = next === undefined ? undefined : cardAddress(next);
+  const [path] = useLocation();
+  if (/^\/stores(\/|$)/.test(path)) return <StoresPlace path={path.slice('/stores'.length)} now={now} card={card} />;
   return (
     <div className="shell">
-      <Bar place={place} plant={plant} card={next === undefined ? undefined : cardAddress(next)} />
+      <Bar place={place} plant={plant} card={card} />
       <main className="panes" data-place={place}>
         <div className="pane pane-list">
           <LinesPlace plant={plant} overview={overview} chosen={position} />

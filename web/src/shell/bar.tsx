@@ -6,22 +6,24 @@ import { SettingsPanel } from '../settings/settings-panel.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 
 interface BarProps {
-  readonly place: 'lines' | 'card';
+  readonly place: 'lines' | 'card' | 'stores';
   readonly plant: Plant | undefined;
   /** Where the card leads: the one that is open, else the torn one. */
   readonly card: string | undefined;
+  /** Where the way back leads on a phone; default: to the lines. */
+  readonly back?: { readonly href: string; readonly to: string } | undefined;
 }
 
 /** On a phone the bar above the page, on a wide screen the column of places on its left. */
-export function Bar({ place, plant, card }: BarProps) {
+export function Bar({ place, plant, card, back }: BarProps) {
   const { say } = useSpeech();
   const [open, setOpen] = useState(false);
   return (
-    <header className="bar" data-place={place}>
+    <header className="bar" data-place={place} data-back={back !== undefined}>
       <p className="brand">Loopwright</p>
-      <Link href="/" className="back">
+      <Link href={back?.href ?? '/'} className="back">
         <Mark name="left" />
-        {say('app.lines')}
+        {back?.to ?? say('app.lines')}
       </Link>
       <Places place={place} card={card} />
       <button
@@ -40,7 +42,7 @@ export function Bar({ place, plant, card }: BarProps) {
   );
 }
 
-function Places({ place, card }: Omit<BarProps, 'plant'>) {
+function Places({ place, card }: Pick<BarProps, 'place' | 'card'>) {
   const { say } = useSpeech();
   return (
     <nav className="places" aria-label={say('app.places')}>
@@ -52,6 +54,9 @@ function Places({ place, card }: Omit<BarProps, 'plant'>) {
           {say('card.title')}
         </Link>
       )}
+      <Link href="/stores" className="place" aria-current={place === 'stores' ? 'page' : undefined}>
+        {say('stores.title')}
+      </Link>
     </nav>
   );
 }

@@ -1,6 +1,7 @@
 import { appDe } from './app/de.ts';
 import { cardDe } from './card/de.ts';
 import type { Catalogue } from './en.ts';
+import { fieldsDe } from './fields/de.ts';
 import { formulasDe } from './formulas/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
@@ -11,6 +12,7 @@ import { statesDe } from './states/de.ts';
 import { stepsDe } from './steps/de.ts';
 import { stockDe } from './stock/de.ts';
 import { storeDe } from './store/de.ts';
+import { storesDe } from './stores/de.ts';
 import { surveyDe } from './survey/de.ts';
 import { terminalDe } from './terminal/de.ts';
 import { unitsDe } from './units/de.ts';
@@ -20,6 +22,7 @@ import { warningsDe } from './warnings/de.ts';
 export const de: Catalogue = {
   ...appDe,
   ...cardDe,
+  ...fieldsDe,
   ...formulasDe,
   ...meaningsDe,
   ...missingDe,
@@ -30,6 +33,7 @@ export const de: Catalogue = {
   ...stepsDe,
   ...stockDe,
   ...storeDe,
+  ...storesDe,
   ...surveyDe,
   ...terminalDe,
   ...unitsDe,

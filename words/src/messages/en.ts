@@ -1,5 +1,6 @@
 import { appEn } from './app/en.ts';
 import { cardEn } from './card/en.ts';
+import { fieldsEn } from './fields/en.ts';
 import { formulasEn } from './formulas/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
@@ -10,6 +11,7 @@ import { statesEn } from './states/en.ts';
 import { stepsEn } from './steps/en.ts';
 import { stockEn } from './stock/en.ts';
 import { storeEn } from './store/en.ts';
+import { storesEn } from './stores/en.ts';
 import { surveyEn } from './survey/en.ts';
 import { terminalEn } from './terminal/en.ts';
 import { unitsEn } from './units/en.ts';
@@ -19,6 +21,7 @@ import { warningsEn } from './warnings/en.ts';
 export const en = {
   ...appEn,
   ...cardEn,
+  ...fieldsEn,
   ...formulasEn,
   ...meaningsEn,
   ...missingEn,
@@ -29,6 +32,7 @@ export const en = {
   ...stepsEn,
   ...stockEn,
   ...storeEn,
+  ...storesEn,
   ...surveyEn,
   ...terminalEn,
   ...unitsEn,

@@ -1,6 +1,7 @@
 import { appEs } from './app/es.ts';
 import { cardEs } from './card/es.ts';
 import type { Catalogue } from './en.ts';
+import { fieldsEs } from './fields/es.ts';
 import { formulasEs } from './formulas/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
@@ -11,6 +12,7 @@ import { statesEs } from './states/es.ts';
 import { stepsEs } from './steps/es.ts';
 import { stockEs } from './stock/es.ts';
 import { storeEs } from './store/es.ts';
+import { storesEs } from './stores/es.ts';
 import { surveyEs } from './survey/es.ts';
 import { terminalEs } from './terminal/es.ts';
 import { unitsEs } from './units/es.ts';
@@ -20,6 +22,7 @@ import { warningsEs } from './warnings/es.ts';
 export const es: Catalogue = {
   ...appEs,
   ...cardEs,
+  ...fieldsEs,
   ...formulasEs,
   ...meaningsEs,
   ...missingEs,
@@ -30,6 +33,7 @@ export const es: Catalogue = {
   ...stepsEs,
   ...stockEs,
   ...storeEs,
+  ...storesEs,
   ...surveyEs,
   ...terminalEs,
   ...unitsEs,

@@ -1,0 +1,13 @@
+import { sentence, type Voice } from '@loopwright/words';
+import type { EntryProblem } from './read-entries.ts';
+import { unitSign } from './unit-choice.ts';
+
+/** The sentence for what is wrong with a field: the value as typed, what is allowed in the same unit, the next step. */
+export function entrySentence(voice: Voice, { code, data }: EntryProblem): string {
+  const { unit, ...rest } = data;
+  return sentence(voice, {
+    code,
+    path: '',
+    data: typeof unit === 'string' ? { ...rest, unit: unitSign(voice, unit) } : rest,
+  });
+}

@@ -1,0 +1,55 @@
+import type { StoreKind } from '../../form/thing-layout.ts';
+
+// A tilde begins no short name, so no thing can stand in the way of these.
+const newThing = '~new';
+const manyThings = '~many';
+
+/** What an address below `/stores` shows. */
+export type StoreView =
+  | { readonly view: 'kinds' }
+  | { readonly view: 'list' | 'new'; readonly kind: string }
+  | { readonly view: 'thing' | 'edit' | 'many'; readonly kind: string; readonly id: string };
+
+export const storesAddress = '/stores';
+
+/** Address of the list of one kind. */
+export function listAddress(kind: StoreKind): string {
+  return `${storesAddress}/${kind}`;
+}
+
+/** Address of the form for a new thing. */
+export function newAddress(kind: StoreKind): string {
+  return `${listAddress(kind)}/${newThing}`;
+}
+
+/** Address of the form for many positions of a line at once. */
+export function manyAddress(line: string): string {
+  return `${listAddress('positions')}/${manyThings}/${encodeURIComponent(line)}`;
+}
+
+export function thingAddress(kind: StoreKind, id: string): string {
+  return `${listAddress(kind)}/${encodeURIComponent(id)}`;
+}
+
+export function editAddress(kind: StoreKind, id: string): string {
+  return `${thingAddress(kind, id)}/edit`;
+}
+
+/** Reads what stands behind `/stores` in an address. */
+export function storeView(path: string): StoreView {
+  const [kind = '', id = '', action = ''] = path.split('/').filter(Boolean).map(decoded);
+  if (kind === '') return { view: 'kinds' };
+  if (id === '') return { view: 'list', kind };
+  if (id === newThing) return { view: 'new', kind };
+  if (id === manyThings) return { view: 'many', kind, id: action };
+  return { view: action === 'edit' ? 'edit' : 'thing', kind, id };
+}
+
+// A stranger's address may not be decodable at all.
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}

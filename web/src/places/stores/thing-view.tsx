@@ -1,0 +1,94 @@
+import type { Plant } from '@loopwright/plant';
+import { Link } from 'wouter';
+import { BadgeShape } from '../../form/badge-shape.tsx';
+import type { PlainThing } from '../../form/entries.ts';
+import type { StoreKind } from '../../form/thing-layout.ts';
+import { titleOf } from '../../form/thing-title.ts';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import type { PlantStore } from '../../store/plant-store.ts';
+import { cardAddress } from '../card/card-address.ts';
+import { CheckDue } from './check-due.tsx';
+import type { Written } from './keep.ts';
+import { RemoveThing } from './remove-thing.tsx';
+import { editAddress, manyAddress } from './store-address.ts';
+import { ThingFacts } from './thing-facts.tsx';
+import { ThingHistory } from './thing-history.tsx';
+import { UsedBy } from './used-by.tsx';
+import { WrittenNote } from './written-note.tsx';
+
+interface ThingViewProps {
+  readonly store: PlantStore;
+  readonly state: { readonly plant: Plant; readonly size: number };
+  readonly kind: StoreKind;
+  readonly id: string;
+  readonly now: string;
+  readonly written: Written | undefined;
+  readonly onWritten: (written: Written) => void;
+}
+
+/** One thing: what is known of it and from where, what uses it, and how it came to be so. */
+export function ThingView(props: ThingViewProps) {
+  const { say } = useSpeech();
+  const { state, kind, id } = props;
+  const thing: PlainThing | undefined = state.plant[kind][id];
+  const { plant } = state;
+  return (
+    <article className="thing">
+      <header className="thing-head">
+        <p className="soft">{say(`stores.one.${kind}`)}</p>
+        <h1 tabIndex={-1} className="thing-title">
+          {kind === 'badges' && thing !== undefined ? <BadgeShape shape={String(thing['shape'])} /> : null}
+          <bdi>{thing === undefined ? id : titleOf(kind, thing)}</bdi>
+        </h1>
+        {thing === undefined ? <p>{say('stores.gone', { id })}</p> : null}
+      </header>
+      <WrittenNote {...props} />
+      {thing === undefined ? null : <ThereThing {...props} plant={plant} thing={thing} />}
+      <ThingHistory {...props} size={state.size} />
+      {thing === undefined ? null : <RemoveThing {...props} plant={plant} />}
+      {thing === undefined ? null : (
+        <div className="list-action">
+          <Link href={editAddress(kind, id)} className="button main-action">
+            {say('stores.change', { id })}
+          </Link>
+        </div>
+      )}
+    </article>
+  );
+}
+
+function ThereThing({
+  plant,
+  kind,
+  id,
+  thing,
+  now,
+}: ThingViewProps & { readonly plant: Plant; readonly thing: PlainThing }) {
+  const { say } = useSpeech();
+  const press = kind === 'presses' ? plant.presses[id] : undefined;
+  return (
+    <>
+      {press === undefined ? null : <CheckDue press={press} now={now} />}
+      {kind === 'positions' ? (
+        <Link href={cardAddress(id)} className="button">
+          {say('card.title')}
+        </Link>
+      ) : null}
+      <ThingFacts kind={kind} thing={thing} />
+      {kind === 'lines' ? <LineParts line={id} /> : null}
+      <UsedBy plant={plant} kind={kind} id={id} />
+    </>
+  );
+}
+
+function LineParts({ line }: { readonly line: string }) {
+  const { say } = useSpeech();
+  return (
+    <section className="part">
+      <h2>{say('stores.kind.positions')}</h2>
+      <Link href={manyAddress(line)} className="button">
+        {say('stores.many.open')}
+      </Link>
+    </section>
+  );
+}
