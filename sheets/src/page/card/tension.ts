@@ -13,7 +13,9 @@ export function marksStep({ card, voice }: CardReader): Step {
         figure: figureOf(card.marks.before, voice, { kind: 'length' }),
         label: voice.say('card.marks.before'),
       },
-      text(voice.say('card.marks.how')),
+      text(
+        `${voice.say('card.marks.how')} ${voice.say('card.marks.later', { after: written(card.marks.after, voice) })}`,
+      ),
     ],
   };
 }

@@ -84,6 +84,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   // Marks.
   'card.marks.before': 'zwischen zwei feinen Strichen',
   'card.marks.how': 'Schlaff und flach, vor dem Einfädeln; weg von Verbindung und Presse.',
+  'card.marks.later': 'Gespannt dann: {after}.',
   // Thread.
   'card.thread.running': 'Laufseite an {numbers}.',
   'card.thread.back': 'Tragseite an {numbers}.',

@@ -82,6 +82,7 @@ export const cardEn = {
   // Marks.
   'card.marks.before': 'between two fine lines',
   'card.marks.how': 'Slack and flat, before threading; away from splice and press.',
+  'card.marks.later': 'Once tight: {after}.',
   // Thread.
   'card.thread.running': 'Pulley side on {numbers}.',
   'card.thread.back': 'Roller side on {numbers}.',

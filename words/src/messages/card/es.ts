@@ -83,6 +83,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   // Marks.
   'card.marks.before': 'entre dos rayas finas',
   'card.marks.how': 'Plana y sin tensión, antes de pasarla; lejos de empalme y prensa.',
+  'card.marks.later': 'Ya tensada: {after}.',
   // Thread.
   'card.thread.running': 'Cara de poleas en {numbers}.',
   'card.thread.back': 'Cara de rodillos en {numbers}.',
