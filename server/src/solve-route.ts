@@ -1,5 +1,7 @@
+import { webcrypto } from 'node:crypto';
 import { Refusal } from '@loopwright/engine/refusal';
 import { type Answer, readJson, refusedAnswer, solve, topicOf, topics } from '@loopwright/jobs/solve';
+import { webCryptoVerifier } from '@loopwright/records/log';
 import type { FastifyInstance } from 'fastify';
 import { say } from './say.ts';
 
@@ -7,6 +9,8 @@ import { say } from './say.ts';
 export const bodyLimit_bytes = 1_048_576;
 
 const httpStatus = { ok: 200, refused: 422, 'not-converged': 422 } as const;
+
+const verify = webCryptoVerifier(webcrypto.subtle);
 
 /** Offers the topics of `loopwright solve` over HTTP, in the same form. */
 export function solveRoute(app: FastifyInstance): void {
@@ -19,7 +23,7 @@ export function solveRoute(app: FastifyInstance): void {
       return reply
         .code(404)
         .send({ message: `There is no such topic. Topics: ${topics.map(({ id }) => id).join(', ')}.` });
-    const { code, answer } = await answerTo(() => solve(topic, readJson(String(request.body ?? '')), { say }));
+    const { code, answer } = await answerTo(() => solve(topic, readJson(String(request.body ?? '')), { say, verify }));
     return reply.code(code).send(answer);
   });
 }
