@@ -9,5 +9,8 @@ const hours = 12;
 
 await setUp();
 await runStages([
-  stages.unit({ LW_RUNS: runs, LW_SOAK: '1', LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) }, hours * 3600),
+  stages.unit(
+    { LW_RUNS: runs, LW_SOAK: '1', LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) },
+    { timeout_s: hours * 3600 },
+  ),
 ]);
