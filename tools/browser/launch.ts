@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 
 const systemBrowser = '/usr/bin/chromium';
 /** Flags with which the browser starts in tests. */
@@ -38,4 +38,16 @@ export async function launchBrowser(): Promise<Browser> {
       { cause },
     );
   }
+}
+
+/**
+ * Starts a real Chromium on a folder in which it keeps what pages store, so that a restart finds it again.
+ * @param profile - the folder
+ */
+export async function launchProfile(profile: string): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(profile, {
+    executablePath: await executablePath(),
+    headless: true,
+    args: [...browserFlags],
+  });
 }

@@ -6,7 +6,7 @@ import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startBareBrowser } from './support/bare-browser.ts';
 import type { Found } from './support/store-page/store-page.ts';
-import { buildStorePage, type StoreServer, serveStorePage } from './support/store-server.ts';
+import { type StoreServer, serveStorePage } from './support/store-server.ts';
 
 const kills = Number(process.env['LW_KILLS'] ?? 60);
 const seed = Number(process.env['LW_KILL_SEED'] ?? 42);
@@ -23,7 +23,6 @@ let appends_ms: number[] = [];
 let told: (path: string, body: Buffer) => void = () => undefined;
 
 beforeAll(async () => {
-  await buildStorePage();
   server = await serveStorePage((path, body) => told(path, body));
 });
 afterAll(() => server.close());

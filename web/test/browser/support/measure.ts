@@ -3,28 +3,33 @@
  * nothing from outside itself; each returns one line of text for every fault it finds.
  */
 
-/** Text that leaves the window, the box that frames it or the block it stands in; and a page wider than the window. */
+/** Text that leaves the window, its block or the part that cuts off what is too wide; a page wider than the window. */
 export function cutText(): string[] {
   const faults: string[] = [];
   const wide = document.scrollingElement?.scrollWidth ?? 0;
   if (wide > window.innerWidth) faults.push(`page ${wide} px wide in a window of ${window.innerWidth} px`);
-  const isInline = (element: Element) => getComputedStyle(element).display.startsWith('inline') === true;
   const blockOf = (element: Element): Element => {
     const parent = element.parentElement;
     return getComputedStyle(element).display === 'inline' && parent !== null ? blockOf(parent) : element;
   };
+  const cutterOf = (element: Element | null): Element =>
+    element === null || getComputedStyle(element).overflowX !== 'visible'
+      ? (element ?? document.documentElement)
+      : cutterOf(element.parentElement);
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
     const element = node.parentElement;
     if (element === null || (node.textContent ?? '').trim() === '') continue;
     if (element.closest('.sr, svg, noscript, script') !== null || element.checkVisibility() === false) continue;
     const frame = blockOf(element).getBoundingClientRect();
+    const cutter = cutterOf(element).getBoundingClientRect();
     const range = document.createRange();
     range.selectNodeContents(node);
     for (const rect of range.getClientRects()) {
       const out = rect.right > frame.right + 1.5 || rect.left < frame.left - 1.5 || rect.bottom > frame.bottom + 6;
-      const off = rect.right > window.innerWidth + 1 || rect.left < -1;
-      if (out || off) faults.push(`text "${node.textContent}" leaves ${isInline(element) ? 'line' : 'box'}`);
+      const off =
+        rect.right > Math.min(window.innerWidth, cutter.right) + 1 || rect.left < Math.max(0, cutter.left) - 1;
+      if (out || off) faults.push(`text "${node.textContent}" leaves its ${out ? 'block' : 'part of the page'}`);
     }
   }
   return faults;
@@ -76,9 +81,8 @@ export function lengthen(): void {
 /** Targets smaller than 48 px, main actions lower than 72 px, targets nearer than 12 px to each other. */
 export function poorTargets(): string[] {
   const faults: string[] = [];
-  const seen = [...document.querySelectorAll<HTMLElement>('a, button, label.choice-option, label.find input')].filter(
-    (element) => element.checkVisibility(),
-  );
+  const all = document.querySelectorAll<HTMLElement>('a, button, label.choice-option, label.find input, .entry');
+  const seen = [...all].filter((element) => element.checkVisibility());
   const targets = seen.map((element) => ({
     element,
     rect: element.getBoundingClientRect(),
@@ -91,7 +95,7 @@ export function poorTargets(): string[] {
     }
   }
   // The sticky main action lies over the list that scrolls under it.
-  const lying = targets.filter(({ element }) => element.closest('.first-action') === null);
+  const lying = targets.filter(({ element }) => element.closest('.first-action, .list-action') === null);
   lying.forEach((a, at) => {
     for (const b of lying.slice(at + 1)) {
       const dx = Math.max(a.rect.left - b.rect.right, b.rect.left - a.rect.right, 0);

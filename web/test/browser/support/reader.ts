@@ -31,14 +31,26 @@ interface ReaderOptions {
 export async function openReader(browser: Browser, options: ReaderOptions = {}): Promise<Reader> {
   const { viewport = phone, locale = 'en-GB' } = options;
   const settings = 'settings' in options ? options.settings : answered;
-  const context = await browser.newContext({ viewport, locale, acceptDownloads: true });
+  // Each reader comes with an empty browser: to keep the app's files in it is tried once, in offline.test.ts.
+  const context = await browser.newContext({ viewport, locale, acceptDownloads: true, serviceWorkers: 'block' });
+  const trouble = await watchTrouble(context);
+  if (settings !== undefined) await storeSettings(context, settings);
+  const page = await context.newPage();
+  return { page, context, trouble, close: () => context.close() };
+}
+
+/** Keeps note of everything that must not happen on the pages that are opened from now on. */
+export async function watchTrouble(context: BrowserContext, address = inject('address')): Promise<Trouble> {
   const all: string[] = [];
   await context.exposeFunction('noteTrouble', (what: string) => all.push(what));
   await context.addInitScript(watchPolicy);
-  if (settings !== undefined) await context.addInitScript(keepSettings, JSON.stringify(settings));
-  const page = await context.newPage();
-  watch(page, all);
-  return { page, context, trouble: { all }, close: () => context.close() };
+  context.on('page', (page) => watch(page, all, new URL(address).hostname));
+  return { all };
+}
+
+/** Settings of a reader who opens the app for the first time on this device. */
+export async function storeSettings(context: BrowserContext, settings: Settings): Promise<void> {
+  await context.addInitScript(keepSettings, JSON.stringify(settings));
 }
 
 function watchPolicy(): void {
@@ -54,8 +66,7 @@ function keepSettings(settings: string): void {
   if (localStorage.getItem(key) === null) localStorage.setItem(key, settings);
 }
 
-function watch(page: Page, all: string[]): void {
-  const { hostname } = new URL(inject('address'));
+function watch(page: Page, all: string[], hostname: string): void {
   page.on('pageerror', (problem) => all.push(`error: ${problem.message}`));
   page.on('console', (message) => {
     if (message.type() === 'error') all.push(`console: ${message.text()}`);

@@ -1,38 +1,38 @@
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
 import { join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
-const root = fileURLToPath(new URL('../../../../', import.meta.url));
-const pageFolder = join(root, '.cache/store-page');
-
 /** Builds the page that holds the store alone. It is never part of what is served to people. */
-export async function buildStorePage(): Promise<void> {
+async function buildStorePage(folder: string): Promise<void> {
   await build({
     configFile: false,
     root: fileURLToPath(new URL('./store-page', import.meta.url)),
     publicDir: false,
     resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
     logLevel: 'warn',
-    build: { outDir: pageFolder, minify: false, emptyOutDir: true },
+    build: { outDir: folder, minify: false, emptyOutDir: true },
   });
 }
 
 export interface StoreServer {
   readonly address: string;
-  close(): void;
+  close(): Promise<void>;
 }
 
 /**
- * Serves that page, and hears what the page tells. What was heard lies outside of the browser, so it outlives it.
+ * Builds and serves that page, and hears what the page tells. What was heard lies outside of the browser, so it outlives it.
  *
  * @param onTold - path and body of each message
  */
 export async function serveStorePage(
   onTold: (path: string, body: Buffer) => void = () => undefined,
 ): Promise<StoreServer> {
+  const folder = await mkdtemp(join(tmpdir(), 'store-page-'));
+  await buildStorePage(folder);
   const server = createServer((request, response) => {
     void (async () => {
       const path = (request.url ?? '/').split('?')[0] ?? '/';
@@ -43,18 +43,19 @@ export async function serveStorePage(
         return;
       }
       const file = path === '/' ? 'index.html' : normalize(path);
-      const content = await readFile(join(pageFolder, file)).catch(() => undefined);
+      const content = await readFile(join(folder, file)).catch(() => undefined);
       response.writeHead(content === undefined ? 404 : 200, { 'content-type': typeOf(file) }).end(content);
     })();
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const { port } = server.address() as AddressInfo;
-  return { address: `http://localhost:${port}`, close: () => stop(server) };
+  return { address: `http://localhost:${port}`, close: () => stop(server, folder) };
 }
 
-function stop(server: Server): void {
+async function stop(server: Server, folder: string): Promise<void> {
   server.close();
   server.closeAllConnections();
+  await rm(folder, { recursive: true, force: true });
 }
 
 /** The whole body; undefined when the browser died while it spoke. */
