@@ -1,8 +1,14 @@
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './style/style.css';
+import './style/offline.css';
 import { readyLanguage } from '@loopwright/words';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { afterFirstPaint } from './offline/after-first-paint.ts';
+import { AppNotices } from './offline/app-notices.tsx';
+import { waitForInstallQuestion } from './offline/install.ts';
+import { keepAppFiles } from './offline/update.ts';
+import { readyCard } from './places/card/card-place-later.tsx';
 import { loadSettings } from './settings/settings.ts';
 import { SettingsProvider } from './settings/use-settings.tsx';
 import { App } from './shell/app.tsx';
@@ -13,6 +19,7 @@ import { StoreProvider } from './store/use-store.tsx';
 const root = document.getElementById('root');
 if (root === null) throw new Error('index.html has no element with the id root');
 
+waitForInstallQuestion();
 const opening = startStore();
 await readyLanguage(loadSettings().language);
 
@@ -20,6 +27,7 @@ createRoot(root).render(
   <StrictMode>
     <SettingsProvider>
       <SpeechProvider>
+        <AppNotices />
         <StoreProvider opening={opening}>
           <App />
         </StoreProvider>
@@ -27,3 +35,8 @@ createRoot(root).render(
     </SettingsProvider>
   </StrictMode>,
 );
+
+afterFirstPaint(() => {
+  readyCard();
+  if (import.meta.env.PROD) void keepAppFiles();
+});

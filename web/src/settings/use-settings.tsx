@@ -1,4 +1,5 @@
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { colourBrowserBar } from './browser-bar.ts';
 import { loadSettings, type Settings, settingsFor, storeSettings } from './settings.ts';
 
 interface SettingsChoice {
@@ -14,6 +15,7 @@ export function SettingsProvider({ children }: { readonly children: ReactNode })
   useEffect(() => {
     storeSettings(settings);
     document.documentElement.dataset['theme'] = settings.theme;
+    colourBrowserBar(settings.theme);
   }, [settings]);
   const choice = useMemo(
     () => ({ settings, change: (chosen: Partial<Settings>) => setSettings((now) => ({ ...now, ...chosen })) }),

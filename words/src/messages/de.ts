@@ -5,6 +5,7 @@ import { fieldsDe } from './fields/de.ts';
 import { formulasDe } from './formulas/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
+import { offlineDe } from './offline/de.ts';
 import { problemsDe } from './problems/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
@@ -17,6 +18,7 @@ import { surveyDe } from './survey/de.ts';
 import { terminalDe } from './terminal/de.ts';
 import { unitsDe } from './units/de.ts';
 import { warningsDe } from './warnings/de.ts';
+import { whoDe } from './who/de.ts';
 
 /** Every sentence in German. */
 export const de: Catalogue = {
@@ -26,6 +28,7 @@ export const de: Catalogue = {
   ...formulasDe,
   ...meaningsDe,
   ...missingDe,
+  ...offlineDe,
   ...problemsDe,
   ...recordsDe,
   ...refusalsDe,
@@ -38,4 +41,5 @@ export const de: Catalogue = {
   ...terminalDe,
   ...unitsDe,
   ...warningsDe,
+  ...whoDe,
 };

@@ -4,6 +4,7 @@ import { fieldsEn } from './fields/en.ts';
 import { formulasEn } from './formulas/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
+import { offlineEn } from './offline/en.ts';
 import { problemsEn } from './problems/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
@@ -16,6 +17,7 @@ import { surveyEn } from './survey/en.ts';
 import { terminalEn } from './terminal/en.ts';
 import { unitsEn } from './units/en.ts';
 import { warningsEn } from './warnings/en.ts';
+import { whoEn } from './who/en.ts';
 
 /** Every sentence in English; its keys are the keys of every language. */
 export const en = {
@@ -25,6 +27,7 @@ export const en = {
   ...formulasEn,
   ...meaningsEn,
   ...missingEn,
+  ...offlineEn,
   ...problemsEn,
   ...recordsEn,
   ...refusalsEn,
@@ -37,6 +40,7 @@ export const en = {
   ...terminalEn,
   ...unitsEn,
   ...warningsEn,
+  ...whoEn,
 } as const;
 
 export type MessageKey = keyof typeof en;

@@ -5,6 +5,7 @@ import { fieldsEs } from './fields/es.ts';
 import { formulasEs } from './formulas/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
+import { offlineEs } from './offline/es.ts';
 import { problemsEs } from './problems/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
@@ -17,6 +18,7 @@ import { surveyEs } from './survey/es.ts';
 import { terminalEs } from './terminal/es.ts';
 import { unitsEs } from './units/es.ts';
 import { warningsEs } from './warnings/es.ts';
+import { whoEs } from './who/es.ts';
 
 /** Every sentence in Spanish. */
 export const es: Catalogue = {
@@ -26,6 +28,7 @@ export const es: Catalogue = {
   ...formulasEs,
   ...meaningsEs,
   ...missingEs,
+  ...offlineEs,
   ...problemsEs,
   ...recordsEs,
   ...refusalsEs,
@@ -38,4 +41,5 @@ export const es: Catalogue = {
   ...terminalEs,
   ...unitsEs,
   ...warningsEs,
+  ...whoEs,
 };
