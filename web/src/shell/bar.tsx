@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { Mark } from '../page/mark.tsx';
 import { SettingsPanel } from '../settings/settings-panel.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
+import { WhoWorks } from '../who/who-works.tsx';
 
 interface BarProps {
   readonly place: 'lines' | 'card' | 'stores';
@@ -26,6 +27,7 @@ export function Bar({ place, plant, card, back }: BarProps) {
         {back?.to ?? say('app.lines')}
       </Link>
       <Places place={place} card={card} />
+      <WhoWorks />
       <button
         type="button"
         className="button settings-button"
