@@ -19,6 +19,8 @@ beforeAll(async () => {
   mkdirSync(join(webFolder, 'assets'), { recursive: true });
   writeFileSync(join(webFolder, 'index.html'), '<!doctype html><title>page</title>');
   writeFileSync(join(webFolder, 'assets/app-3f2a.js'), 'export {};');
+  writeFileSync(join(webFolder, 'service-worker.js'), '');
+  writeFileSync(join(webFolder, 'manifest.webmanifest'), '{}');
   server = await startServer({ plantFolder: demo, port: 0, webFolder });
 });
 
@@ -50,7 +52,7 @@ function raw(path: string, host: string): Promise<{ status: number; body: string
 
 describe('page', () => {
   it('[SERVER-01] the page, and any link into it, opens the page', async () => {
-    for (const path of ['/', '/lines/QM-04', '/card/QM-04-3?people=2']) {
+    for (const path of ['/', '/lines/QM-04', '/card/QM-04-3?people=2', '/card/QM-04.3']) {
       const answer = await get(path, { accept: 'text/html' });
       expect(answer.status).toBe(200);
       expect(await answer.text()).toContain('<title>page</title>');
@@ -58,7 +60,7 @@ describe('page', () => {
   });
 
   it('[SERVER-02] a missing file stays missing instead of becoming the page', async () => {
-    for (const path of ['/nothing.js', '/assets/gone-1.js', '/api/nothing', '/favicon.ico']) {
+    for (const path of ['/nothing.js', '/assets/gone-1.js', '/api/nothing', '/favicon.ico', '/icons/gone.png']) {
       const answer = await get(path, { accept: 'text/html' });
       expect(answer.status).toBe(404);
       expect(await answer.json()).toEqual({ message: `There is nothing at GET ${path}.` });
@@ -70,7 +72,14 @@ describe('page', () => {
     expect(await kept('/assets/app-3f2a.js')).toBe('public, max-age=31536000, immutable');
     expect(await kept('/')).toBe('no-cache');
     expect(await kept('/lines')).toBe('no-cache');
+    expect(await kept('/service-worker.js')).toBe('no-cache');
     expect(await kept('/plant/events.json')).toBe('no-store');
+  });
+
+  it('[SERVER-03] worker and manifest come as what a browser takes them for', async () => {
+    const type = async (path: string) => (await get(path)).headers.get('content-type');
+    expect(await type('/service-worker.js')).toMatch(/^(text|application)\/javascript/);
+    expect(await type('/manifest.webmanifest')).toMatch(/^application\/manifest\+json/);
   });
 
   it('[SERVER-04] no path leads out of the folder of the page', async () => {

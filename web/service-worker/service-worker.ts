@@ -5,6 +5,8 @@ declare const self: ServiceWorkerGlobalScope;
 const family = 'loopwright ';
 const own = family + precache.version;
 const page = '/';
+/** What lies in these is a file or data, never a place of the page. */
+const notPlaces = ['/assets/', '/icons/', '/api/', '/plant/'];
 
 // A new version waits beside the running one until the page says so: what runs is never swapped under a person's hands.
 self.addEventListener('install', (event) => event.waitUntil(fetchAll()));
@@ -49,8 +51,8 @@ function fileFor({ method, mode, url }: Request): string | undefined {
   const { origin, pathname } = new URL(url);
   if (method !== 'GET' || origin !== self.location.origin) return undefined;
   if (precache.files.includes(pathname) || pathname.startsWith('/assets/')) return pathname;
-  const opensPage = mode === 'navigate' && !pathname.startsWith('/api/') && !/\.[a-z0-9]+$/i.test(pathname);
-  return opensPage ? page : undefined;
+  const isFile = /^\/[^/]+\.[a-z0-9]+$/i.test(pathname) || notPlaces.some((folder) => pathname.startsWith(folder));
+  return mode === 'navigate' && !isFile ? page : undefined;
 }
 
 async function kept(file: string, request: Request): Promise<Response> {

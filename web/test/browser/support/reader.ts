@@ -62,7 +62,11 @@ function watchPolicy(): void {
 
 // Only where nothing is stored yet: what a test changes on the page must outlive a reload.
 function keepSettings(settings: string): void {
+  // The empty page that a tab begins with has no store.
+  if (location.protocol === 'about:') return;
   const key = 'loopwright.settings';
+  // The empty page with which a browser starts has no storage.
+  if (location.protocol === 'about:') return;
   if (localStorage.getItem(key) === null) localStorage.setItem(key, settings);
 }
 
