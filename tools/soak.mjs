@@ -3,8 +3,9 @@ import { runStages } from './report.mjs';
 import { setUp } from './setup.mjs';
 import * as stages from './stages.mjs';
 
-// The same tests with a hundred times the random cases, for a night; LW_RUNS overrides the number.
+// The same tests with a hundred times the random cases, for a night; LW_RUNS and LW_KILLS override the numbers.
 const runs = process.env.LW_RUNS ?? '200000';
+const kills = process.env.LW_KILLS ?? '1000';
 const hours = 12;
 
 await setUp();
@@ -13,4 +14,5 @@ await runStages([
     { LW_RUNS: runs, LW_SOAK: '1', LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) },
     { timeout_s: hours * 3600 },
   ),
+  stages.browserKills(kills, hours * 3600),
 ]);

@@ -160,3 +160,18 @@ export const newerNode = {
     });
   },
 };
+
+/** The browser killed many times over while it writes; `npm test` does a few dozen. */
+export function browserKills(kills, timeout_s) {
+  return {
+    name: 'browser kills',
+    async run() {
+      const found = await findChromium();
+      if (found.sentence) return { passed: 0, failed: 1, note: found.sentence };
+      return vitest('kills', ['--config', 'vitest.browser.config.ts', 'web/test/browser/store-kills.test.ts'], {
+        timeout_s,
+        env: { LW_CHROMIUM: found.path, LW_KILLS: kills },
+      });
+    },
+  };
+}

@@ -1,5 +1,5 @@
+import { subjectOf } from '@loopwright/records';
 import type { FileProblem } from '@loopwright/words';
-import { thingOfBody } from '../store/event-row.ts';
 import type { Change, SeedOrigin } from '../store/plant-store.ts';
 
 /** Why a plant could not be read; each has a sentence that says what to do next. */
@@ -36,8 +36,8 @@ function contentOf(answer: object, changes: readonly Change[]) {
 }
 
 function plantIdIn(changes: readonly Change[]): string {
-  const body = changes.find((change) => change.type === 'plant.defined')?.body;
-  return thingOfBody(body)?.id ?? 'plant';
+  const definition = changes.find((change) => change.type === 'plant.defined');
+  return (definition && subjectOf(definition)?.id) ?? 'plant';
 }
 
 function failed(fault: PlantFault): ServerPlant {

@@ -21,7 +21,7 @@ import type {
 import { nothingFolded } from './snapshot.ts';
 import { askToPersist, installation, storageState } from './storage-state.ts';
 import type { StoreCore } from './store-core.ts';
-import { correctionOf, type HistoryScope, thingHistory } from './thing-history.ts';
+import { correctionFor, type HistoryScope, historyOf } from './thing-history.ts';
 
 const nothingSaved = (size: number): Saved => ({ events: [], size });
 
@@ -61,12 +61,12 @@ export class BrowserStore implements PlantStore {
   }
 
   async history(kind: HistoryKind, id: string): Promise<readonly HistoryEntry[]> {
-    return thingHistory(this.#scope(), kind, id);
+    return historyOf(this.#scope(), kind, id);
   }
 
   async undo(...eventIds: readonly string[]): Promise<Saved> {
     const scope = this.#scope();
-    return this.append(await Promise.all(eventIds.map((eventId) => correctionOf(scope, eventId))));
+    return this.append(await Promise.all(eventIds.map((eventId) => correctionFor(scope, eventId))));
   }
 
   async blob(sha256: string): Promise<Blob | undefined> {

@@ -1,4 +1,4 @@
-import { effects } from '@loopwright/records';
+import { subjectOf } from '@loopwright/records';
 import type { LogEvent } from '@loopwright/records/log';
 import type { EventRow } from './database.ts';
 import type { HistoryKind } from './plant-store.ts';
@@ -31,26 +31,9 @@ export function thingKey(kind: HistoryKind, id: string): string {
   return kind === 'plant' ? 'plant' : `${kind}/${id}`;
 }
 
-/** What an event does to which thing; undefined for events about no thing that this version knows. */
-export function effectOf(
-  type: string,
-): { readonly kind: HistoryKind; readonly effect: 'defined' | 'removed' } | undefined {
-  return type === 'plant.defined' ? { kind: 'plant', effect: 'defined' } : effects.get(type);
-}
-
-/** The thing of an event's body, where it has one with an id. */
-export function thingOfBody(body: unknown): { readonly id: string } | undefined {
-  if (typeof body !== 'object' || body === null || !('thing' in body)) return undefined;
-  const { thing } = body;
-  return typeof thing === 'object' && thing !== null && 'id' in thing && typeof thing.id === 'string'
-    ? (thing as { readonly id: string })
-    : undefined;
-}
-
-function thingKeyOf({ type, body }: LogEvent): string | undefined {
-  const effect = effectOf(type);
-  const thing = thingOfBody(body);
-  return effect === undefined || thing === undefined ? undefined : thingKey(effect.kind, thing.id);
+function thingKeyOf(event: LogEvent): string | undefined {
+  const subject = subjectOf(event);
+  return subject === undefined ? undefined : thingKey(subject.kind, subject.id);
 }
 
 /** Rows by device, each device's by `seq`. */

@@ -1,10 +1,10 @@
-import type { Plant, PlantDefinition } from '@loopwright/plant';
-import { definitions, removal } from '@loopwright/records';
-import { canonicalText } from '@loopwright/records/log';
-import type { Database, EventRow } from './database.ts';
-import { effectOf, eventOf, thingKey, thingOfBody } from './event-row.ts';
+import { Refusal } from '@loopwright/engine/refusal';
+import type { Plant } from '@loopwright/plant';
+import { correctionOf, type LoggedEvent, history as thingHistory } from '@loopwright/records';
+import type { Database } from './database.ts';
+import { eventOf, thingKey } from './event-row.ts';
 import type { Change, HistoryEntry, HistoryKind } from './plant-store.ts';
-import { StoreError } from './store-error.ts';
+import { StoreError, type StoreFault } from './store-error.ts';
 
 /** Which plant is asked about, and whose device asks. */
 export interface HistoryScope {
@@ -15,29 +15,15 @@ export interface HistoryScope {
 }
 
 /** Every change of a thing, oldest first. */
-export async function thingHistory(
-  { db, plantId, device, plant }: HistoryScope,
-  kind: HistoryKind,
-  id: string,
-): Promise<readonly HistoryEntry[]> {
-  const rows = await db.getAllFromIndex('events', 'by-thing', [plantId, thingKey(kind, id)]);
-  let before: unknown;
-  return rows
-    .toSorted((a, b) => a.place - b.place)
-    .map((row) => {
-      const event = eventOf(row);
-      const after = effectOf(event.type)?.effect === 'defined' ? thingOfBody(event.body) : undefined;
-      const { type, at, by } = event;
-      const entry = { eventId: row.id, type, at, by, device: row.device, ownDevice: row.device === device };
-      const change = { before, after, corrects: correctedBy(event.body), badge: plant.badges[by] };
-      before = after;
-      return { ...entry, ...change };
-    });
-}
-
-function correctedBy(body: unknown): string | undefined {
-  const corrects: unknown = typeof body === 'object' && body !== null ? Reflect.get(body, 'corrects') : undefined;
-  return typeof corrects === 'string' ? corrects : undefined;
+export async function historyOf(scope: HistoryScope, kind: HistoryKind, id: string): Promise<readonly HistoryEntry[]> {
+  const events = await eventsAbout(scope, thingKey(kind, id));
+  return thingHistory(events, kind, id).map(({ id: eventId, corrects, ...entry }) => ({
+    ...entry,
+    eventId,
+    corrects,
+    badge: scope.plant.badges[entry.by],
+    ownDevice: entry.device === scope.device,
+  }));
 }
 
 /**
@@ -45,36 +31,24 @@ function correctedBy(body: unknown): string | undefined {
  *
  * @throws StoreError `no-such-event`, `nothing-to-undo`
  */
-export async function correctionOf(scope: HistoryScope, eventId: string): Promise<Change> {
+export async function correctionFor(scope: HistoryScope, eventId: string): Promise<Change> {
   const row = await scope.db.getFromIndex('events', 'by-id', [scope.plantId, eventId]);
   if (row === undefined) throw new StoreError('no-such-event');
-  const { kind, id } = subjectOf(row);
-  const entries = await thingHistory(scope, kind, id);
-  const before = entries.find((entry) => entry.eventId === eventId)?.before;
-  if (same(before, entries.at(-1)?.after)) throw new StoreError('nothing-to-undo');
-  const { type, body } = changeTo(kind, id, before);
-  return { type, body: { ...body, corrects: eventId } };
-}
-
-function subjectOf(row: EventRow): { readonly kind: HistoryKind; readonly id: string } {
-  const event = eventOf(row);
-  const effect = effectOf(event.type);
-  const thing = thingOfBody(event.body);
-  if (effect === undefined || thing === undefined) throw new StoreError('nothing-to-undo');
-  return { kind: effect.kind, id: thing.id };
-}
-
-function changeTo(kind: HistoryKind, id: string, thing: unknown): { readonly type: string; readonly body: object } {
-  if (thing !== undefined) {
-    const [definition] = definitions([{ kind, thing } as PlantDefinition]);
-    if (definition !== undefined) return definition;
+  if (row.thing === undefined) throw new StoreError('nothing-to-undo');
+  try {
+    return correctionOf(await eventsAbout(scope, row.thing), eventId);
+  } catch (cause) {
+    if (cause instanceof Refusal && isUndoFault(cause.code)) throw new StoreError(cause.code, {}, cause);
+    throw cause;
   }
-  // A plant cannot be without a name, so its first definition stays.
-  if (kind === 'plant') throw new StoreError('nothing-to-undo');
-  return removal(kind, id);
 }
 
-function same(a: unknown, b: unknown): boolean {
-  if (a === undefined || b === undefined) return a === b;
-  return canonicalText(a) === canonicalText(b);
+function isUndoFault(code: string): code is StoreFault & ('no-such-event' | 'nothing-to-undo') {
+  return code === 'no-such-event' || code === 'nothing-to-undo';
+}
+
+/** The events about one thing in the order in which they are folded. */
+async function eventsAbout({ db, plantId }: HistoryScope, thing: string): Promise<readonly LoggedEvent[]> {
+  const rows = await db.getAllFromIndex('events', 'by-thing', [plantId, thing]);
+  return rows.toSorted((a, b) => a.place - b.place).map((row) => ({ ...eventOf(row), id: row.id }));
 }

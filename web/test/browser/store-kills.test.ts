@@ -59,10 +59,11 @@ async function live(profile: string, question: string, until_ms: number | undefi
         end(0);
       }
       if (path === '/acknowledged') {
-        const { ids, ms } = JSON.parse(body.toString()) as { ids: string[]; ms: number };
+        const { ids, ms, run } = JSON.parse(body.toString()) as { ids: string[]; ms: number; run: string };
         acknowledged.push(...ids);
         appends_ms.push(ms);
-        if (until_ms !== undefined) end(until_ms);
+        // A last word of the browser killed before may still be on its way.
+        if (until_ms !== undefined && question === `run=${run}`) end(until_ms);
       }
     };
   });

@@ -101,7 +101,7 @@ async function appendForEver(store: PlantStore, run: string): Promise<void> {
     const before = performance.now();
     const { events } = await store.append(changes);
     const ms = performance.now() - before;
-    void tell('/acknowledged', { ids: events.map((event) => event.id), ms });
+    void tell('/acknowledged', { ids: events.map((event) => event.id), ms, run });
   }
 }
 
