@@ -20,11 +20,14 @@ export function ChoiceEntry({ field, label, entry, text, onChange }: ControlProp
       title={label}
       options={[...open, ...answers].map((value) => ({
         value,
-        shown: (
-          <>
-            {field.name === 'shape' ? <BadgeShape shape={value} /> : null} {word(value)}
-          </>
-        ),
+        shown:
+          field.name === 'shape' ? (
+            <span className="who">
+              <BadgeShape shape={value} /> {word(value)}
+            </span>
+          ) : (
+            word(value)
+          ),
       }))}
       chosen={text === '' && open.length === 0 ? undefined : text}
       onChoose={(value) => onChange({ ...withoutKept(entry), text: value })}

@@ -55,6 +55,7 @@ export function FieldRow(props: FieldRowProps) {
   const label = fieldLabel(speech, kind, field.name);
   const help = fieldHelp(speech, kind, field.name);
   const wrong = problem !== undefined && (tried || text !== '') ? entrySentence(speech, problem) : undefined;
+  const also = alsoText(speech, props);
   const Control = controls[field.asked];
   const grouped = field.asked === 'choice' || field.asked === 'yes-no';
   const lines = [help === undefined ? [] : `${id}-help`, wrong === undefined ? [] : `${id}-wrong`].flat();
@@ -73,7 +74,7 @@ export function FieldRow(props: FieldRowProps) {
           {help}
         </p>
       )}
-      <p className="caption">{alsoText(speech, props)}</p>
+      {also === '' ? null : <p className="caption">{also}</p>}
       {wrong === undefined ? null : <Wrong id={`${id}-wrong`} text={wrong} />}
       <SourceLine {...props} label={label} />
     </div>
@@ -100,7 +101,7 @@ function alsoText(voice: Voice, { kind, field, entry, text }: FieldRowProps): st
   if (typed === undefined || own === undefined || typed === own) return '';
   const read = readTypedNumber(text, voice.language);
   if (!('value' in read)) return '';
-  return `= ${readableNumber(toInside(read.value, typed), own, voice.language, 6)}\u00a0${unitSign(voice, own.unit)}`;
+  return `= ${readableNumber(toInside(read.value, typed), own, voice.language)}\u00a0${unitSign(voice, own.unit)}`;
 }
 
 function SourceLine({ field, entry, text, source, ownSources, label, onChange }: FieldRowProps & { label: string }) {

@@ -50,6 +50,11 @@ export function formGroups(kind: StoreKind): FormGroups {
   return { first: first.map(found), more: [...more, ...rest].map(found) };
 }
 
+/** Whether a kind has numbers whose source matters; a badge has none. */
+export function hasSources(fields: readonly FormField[]): boolean {
+  return fields.some(hasSource);
+}
+
 /** Whether a field says where its value comes from: numbers and days do, names and answers do not. */
 export function hasSource({ asked, name }: FormField): boolean {
   return (asked === 'number' && name !== 'revision') || asked === 'day';

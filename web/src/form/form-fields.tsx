@@ -2,7 +2,7 @@ import type { Plant } from '@loopwright/plant';
 import { useSpeech } from '../speech/use-speech.tsx';
 import type { PlainThing } from './entries.ts';
 import { FieldRow } from './field-row.tsx';
-import type { FormField, FormGroup } from './form-field.ts';
+import { type FormField, type FormGroup, hasSources } from './form-field.ts';
 import type { StoreKind } from './thing-layout.ts';
 import type { FormState } from './use-form.ts';
 
@@ -32,8 +32,10 @@ type FieldRowsProps = Omit<FormFieldsProps, 'groups'> & { readonly fields: reado
 /** Fields one below the other. The short name of a thing that is there already stays as it is. */
 export function FieldRows({ plant, kind, form, fields, tried, ownSources }: FieldRowsProps) {
   const source = sourceNow(form);
+  const sourced = hasSources(form.fields);
   return fields
     .filter(({ asked }) => asked !== 'id' || form.original === undefined)
+    .filter(({ name }) => name !== 'source' || sourced)
     .map((field) => (
       <FieldRow
         key={field.key}

@@ -1,11 +1,12 @@
 import type { Plant } from '@loopwright/plant';
 import { type ReactNode, useMemo, useRef, useState } from 'react';
+import { useBusy } from '../offline/busy.ts';
 import { Mark } from '../page/mark.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import type { PlainThing } from './entries.ts';
 import { FindingsList } from './findings-list.tsx';
 import { FormEnd } from './form-end.tsx';
-import { formGroups } from './form-field.ts';
+import { formGroups, hasSources } from './form-field.ts';
 import { FieldRows, FormFields, problemsIn, saysOwnSources } from './form-fields.tsx';
 import type { StoreKind } from './thing-layout.ts';
 import { useForm } from './use-form.ts';
@@ -28,6 +29,7 @@ interface ThingFormProps {
 export function ThingForm({ plant, kind, id, proposed, onSave, onDiscard }: ThingFormProps) {
   const { say } = useSpeech();
   const form = useForm(plant, kind, id, proposed);
+  useBusy(form.changed);
   const groups = useMemo(() => formGroups(kind), [kind]);
   const [ownSources, setOwnSources] = useState(() => saysOwnSources(form.original));
   const place = useRef<HTMLFormElement>(null);
@@ -39,7 +41,7 @@ export function ThingForm({ plant, kind, id, proposed, onSave, onDiscard }: Thin
     <form ref={place} className="thing-form" onSubmit={submit} noValidate>
       {form.overtaken ? <p className="caution caution-care">{say('stores.overtaken')}</p> : null}
       <FormFields {...shared} groups={groups.first} />
-      <OwnSources chosen={ownSources} onChoose={setOwnSources} />
+      {hasSources(form.fields) ? <OwnSources chosen={ownSources} onChoose={setOwnSources} /> : null}
       {more.length === 0 ? null : (
         <More wrong={tried && problemsIn(form, more) > 0}>
           <FormFields {...shared} groups={groups.more} />

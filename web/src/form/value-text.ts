@@ -6,16 +6,13 @@ import { bareSign, unitNamed, unitSign } from './unit-choice.ts';
 import { rememberedUnit } from './unit-memory.ts';
 import { readableNumber } from './write-number.ts';
 
-/** Enough to read by; as entered it may have more. */
-const readable = 6;
-
 /**
  * A value of a field as its reader reads it: in the unit chosen for the field, with the words of the language.
  *
  * @param digits - significant digits of a number; default: enough to read by
  * @returns the text, empty for nothing
  */
-export function valueText(voice: Voice, kind: Kind, field: FormField, value: unknown, digits = readable): string {
+export function valueText(voice: Voice, kind: Kind, field: FormField, value: unknown, digits?: number): string {
   if (typeof value === 'boolean') return voice.say(value ? 'stores.yes' : 'stores.no');
   if (typeof value === 'number')
     return field.allowed ? choiceWord(voice, field.name, String(value)) : numberText(voice, kind, field, value, digits);
@@ -25,7 +22,7 @@ export function valueText(voice: Voice, kind: Kind, field: FormField, value: unk
   return field.asked === 'moment' ? voice.moment(value) : value;
 }
 
-function numberText(voice: Voice, kind: Kind, field: FormField, value: number, digits: number): string {
+function numberText(voice: Voice, kind: Kind, field: FormField, value: number, digits: number | undefined): string {
   const unit = unitNamed(field, rememberedUnit(kind, field.key, voice.units), voice.units);
   const sign = unit === undefined ? bareSign(voice, field, value) : unitSign(voice, unit.unit);
   const text = readableNumber(value, unit, voice.language, digits);

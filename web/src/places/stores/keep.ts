@@ -1,9 +1,10 @@
+import type { Kind } from '@loopwright/plant';
 import { definitions, removal } from '@loopwright/records';
 import type { Voice } from '@loopwright/words';
 import type { PlainThing } from '../../form/entries.ts';
 import type { StoreKind } from '../../form/thing-layout.ts';
+import { faultSentence } from '../../store/fault-sentence.ts';
 import type { Change, PlantStore, Saved } from '../../store/plant-store.ts';
-import { StoreError } from '../../store/store-error.ts';
 
 /** The last change made here: what was done to which thing, and the event that says so. */
 export interface Written {
@@ -18,12 +19,12 @@ export interface Written {
 export type KeepOutcome = { readonly saved: Saved } | { readonly refused: string };
 
 /** The change that says how a thing is now. */
-export function definitionOf(kind: StoreKind, thing: PlainThing): readonly Change[] {
+export function definitionOf(kind: Kind, thing: PlainThing): readonly Change[] {
   return definitions([{ kind, thing } as unknown as Parameters<typeof definitions>[0][number]]);
 }
 
 /** The change that says that a thing is gone. */
-export function removalOf(kind: StoreKind, id: string): readonly Change[] {
+export function removalOf(kind: Kind, id: string): readonly Change[] {
   return [removal(kind, id)];
 }
 
@@ -32,23 +33,15 @@ export function keep(store: PlantStore, voice: Voice, changes: readonly Change[]
   return outcomeOf(voice, store.append(changes));
 }
 
-/** Takes an event back. */
-export function takeBack(store: PlantStore, voice: Voice, eventId: string): Promise<KeepOutcome> {
-  return outcomeOf(voice, store.undo(eventId));
+/** Takes events back, all or none. */
+export function takeBack(store: PlantStore, voice: Voice, ...eventIds: readonly string[]): Promise<KeepOutcome> {
+  return outcomeOf(voice, store.undo(...eventIds));
 }
 
 async function outcomeOf(voice: Voice, writing: Promise<Saved>): Promise<KeepOutcome> {
   try {
     return { saved: await writing };
   } catch (problem) {
-    return { refused: refusalText(voice, problem) };
+    return { refused: faultSentence(voice, problem) };
   }
-}
-
-function refusalText(voice: Voice, problem: unknown): string {
-  if (problem instanceof StoreError) {
-    const key = `store.${problem.code}`;
-    if (voice.has(key)) return voice.say(key, problem.data);
-  }
-  return voice.say('stores.not-saved', { reason: problem instanceof Error ? problem.message : String(problem) });
 }

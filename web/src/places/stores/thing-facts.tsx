@@ -2,7 +2,14 @@ import { sourceOf } from '@loopwright/plant';
 import { useMemo } from 'react';
 import type { PlainThing } from '../../form/entries.ts';
 import { choiceWord, fieldLabel } from '../../form/field-words.ts';
-import { type FormField, type FormGroup, formGroups, hasSource } from '../../form/form-field.ts';
+import {
+  type FormField,
+  type FormGroup,
+  formFields,
+  formGroups,
+  hasSource,
+  hasSources,
+} from '../../form/form-field.ts';
 import type { StoreKind } from '../../form/thing-layout.ts';
 import { valueText } from '../../form/value-text.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
@@ -16,11 +23,18 @@ interface ThingFactsProps {
 export function ThingFacts({ kind, thing }: ThingFactsProps) {
   const { say } = useSpeech();
   const groups = useMemo(() => merged(formGroups(kind)), [kind]);
+  const sourced = useMemo(() => hasSources(formFields(kind)), [kind]);
   const note = thing['note'];
   return (
     <>
       {groups.map(({ title, fields }) => (
-        <Facts key={title} title={say(`stores.group.${title}`)} kind={kind} thing={thing} fields={fields} />
+        <Facts
+          key={title}
+          title={say(`stores.group.${title}`)}
+          kind={kind}
+          thing={thing}
+          fields={fields.filter(({ name }) => name !== 'source' || sourced)}
+        />
       ))}
       {typeof note === 'string' && note !== '' ? (
         <section className="part">

@@ -4,6 +4,7 @@ import type { StoreKind } from '../../form/thing-layout.ts';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { HistoryEntry, PlantStore } from '../../store/plant-store.ts';
+import { nobody } from '../../store/store-core.ts';
 import type { Written } from './keep.ts';
 import { thingChanges } from './thing-changes.ts';
 import { Undo } from './written-note.tsx';
@@ -103,7 +104,7 @@ function Who({ entry }: { readonly entry: HistoryEntry }) {
   return (
     <span className="who">
       {badge === undefined ? null : <BadgeShape shape={badge.shape} />}
-      <bdi className="strong">{badge?.word ?? (by === '' ? say('stores.history.nobody') : by)}</bdi>
+      <bdi className="strong">{badge?.word ?? (by === nobody ? say('stores.history.nobody') : by)}</bdi>
       {ownDevice ? null : <span className="soft">{say('stores.history.other-device')}</span>}
     </span>
   );
@@ -112,12 +113,18 @@ function Who({ entry }: { readonly entry: HistoryEntry }) {
 function ChangedFields({ kind, entry }: { readonly kind: StoreKind; readonly entry: HistoryEntry }) {
   const speech = useSpeech();
   const changes = thingChanges(speech, kind, entry.before, entry.after);
-  if (entry.before === undefined && entry.after === undefined) return null;
+  // Of a thing that is gone only that it is gone matters; it stands in the change before.
+  if (entry.after === undefined) return null;
   return (
     <ul className="changed-fields">
       {changes.map(({ label, from, to }) => (
         <li key={label}>
-          {label}: <bdi>{from === '' ? speech.say('stores.history.nothing') : from}</bdi> →{' '}
+          {label}:{' '}
+          {entry.before === undefined ? null : (
+            <>
+              <bdi>{from === '' ? speech.say('stores.history.nothing') : from}</bdi> →{' '}
+            </>
+          )}
           <bdi className="strong">{to === '' ? speech.say('stores.history.nothing') : to}</bdi>
         </li>
       ))}
