@@ -36,14 +36,14 @@ export interface Voice {
 interface Reading {
   readonly language: Language;
   readonly units: UnitSystem;
-  /** The sentences of that language. */
-  readonly catalogue: Catalogue;
+  /** The sentences of that language as far as they are there; of those that are still being fetched nothing is said. */
+  readonly sentences: () => Partial<Catalogue>;
 }
 
 /** The voice for one language, whose sentences are given, and one unit system. */
-export function speak({ language, units, catalogue }: Reading): Voice {
-  const say = (key: MessageKey, params: Params = {}) => sentenceOf(catalogue, language, key, params);
-  const has = (key: string): key is MessageKey => Object.hasOwn(catalogue, key);
+export function speak({ language, units, sentences }: Reading): Voice {
+  const say = (key: MessageKey, params: Params = {}) => sentenceOf(sentences()[key], language, key, params);
+  const has = (key: string): key is MessageKey => Object.hasOwn(sentences(), key);
   const reader: Reader = {
     language,
     units,
@@ -77,18 +77,19 @@ interface Compiled {
 }
 const compiled = new Map<string, Compiled>();
 
-function compiledMessage(catalogue: Catalogue, language: Language, key: MessageKey): Compiled {
+function compiledMessage(text: string, language: Language, key: MessageKey): Compiled {
   const id = `${language} ${key}`;
   const known = compiled.get(id);
   if (known !== undefined) return known;
-  const format = compileMessage(catalogue[key], language);
+  const format = compileMessage(text, language);
   const fresh = { format, uses: argumentsOf(format) };
   compiled.set(id, fresh);
   return fresh;
 }
 
-function sentenceOf(catalogue: Catalogue, language: Language, key: MessageKey, params: Params): string {
-  const { format, uses } = compiledMessage(catalogue, language, key);
+function sentenceOf(text: string | undefined, language: Language, key: MessageKey, params: Params): string {
+  if (text === undefined) return '';
+  const { format, uses } = compiledMessage(text, language, key);
   return String(format.format(plainValues(language, params, uses)));
 }
 

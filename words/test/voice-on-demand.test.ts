@@ -13,6 +13,17 @@ describe('a language fetched when somebody reads it', () => {
     }
   });
 
+  it('[WORDS-17] knows the rest of a language from the moment it is fetched', async () => {
+    for (const language of languages) {
+      await browser.readyLanguage(language);
+      const speech = browser.voice(language, 'metric');
+      expect(speech.has('source.measured')).toBe(false);
+      expect(speech.say('source.measured')).toBe('');
+      await browser.wholeLanguage(language);
+      expect(speech.say('source.measured')).toBe(everywhere.voice(language, 'metric').say('source.measured'));
+    }
+  });
+
   it('[WORDS-17] a browser gets everything the others get', () => {
     expect(Object.keys(browser).sort()).toEqual(Object.keys(everywhere).sort());
   });

@@ -1,37 +1,39 @@
-import { type Language, readyLanguage, type Voice, voice } from '@loopwright/words';
+import { type Language, type Voice, voice, wholeLanguage } from '@loopwright/words';
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { afterFirstPaint } from '../offline/after-first-paint.ts';
 import { useSettings } from '../settings/use-settings.tsx';
 
 const SpeechContext = createContext<Voice | undefined>(undefined);
 
 /**
- * Gives every component below the voice of the reader's language and units, and tells the browser the language.
- * The language of the settings must be ready when it is mounted; one chosen later is fetched first.
+ * Gives every component below the voice of the reader's language and units, and tells the browser the language. What the
+ * settings' language says first must be ready when it is mounted; the rest, and a language chosen later, is fetched.
  */
 export function SpeechProvider({ children }: { readonly children: ReactNode }) {
   const { settings } = useSettings();
-  const language = useReady(settings.language);
-  const spoken = useMemo(() => voice(language, settings.units), [language, settings.units]);
+  const fetched = useFetched(settings.language);
+  const spoken = useMemo(() => voice(fetched.language, settings.units), [fetched, settings.units]);
   useEffect(() => {
-    document.documentElement.lang = language;
-  }, [language]);
+    document.documentElement.lang = fetched.language;
+  }, [fetched]);
   return <SpeechContext value={spoken}>{children}</SpeechContext>;
 }
 
-/** The language asked for, once its sentences are there; until then, and when they cannot be fetched, the one before. */
-function useReady(asked: Language): Language {
-  const [ready, setReady] = useState(asked);
+/**
+ * The language asked for, once its sentences are there; until then, and when they cannot be fetched, the one before.
+ * Another object when more of it can be said, so that it is said then.
+ */
+function useFetched(asked: Language): { readonly language: Language } {
+  const [fetched, setFetched] = useState({ language: asked });
   useEffect(() => {
     let current = true;
-    readyLanguage(asked).then(
-      () => current && setReady(asked),
-      () => undefined,
-    );
+    const show = () => current && setFetched({ language: asked });
+    afterFirstPaint(() => void wholeLanguage(asked).then(show, () => undefined));
     return () => {
       current = false;
     };
   }, [asked]);
-  return ready;
+  return fetched;
 }
 
 /** The voice of the reader. */

@@ -1,46 +1,34 @@
-import { appEn } from './app/en.ts';
 import { cardEn } from './card/en.ts';
 import { fieldsEn } from './fields/en.ts';
+import { firstEn } from './first-en.ts';
 import { formulasEn } from './formulas/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
-import { offlineEn } from './offline/en.ts';
-import { problemsEn } from './problems/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
-import { statesEn } from './states/en.ts';
 import { stepsEn } from './steps/en.ts';
 import { stockEn } from './stock/en.ts';
-import { storeEn } from './store/en.ts';
 import { storesEn } from './stores/en.ts';
 import { surveyEn } from './survey/en.ts';
 import { terminalEn } from './terminal/en.ts';
-import { unitsEn } from './units/en.ts';
 import { warningsEn } from './warnings/en.ts';
-import { whoEn } from './who/en.ts';
 
 /** Every sentence in English; its keys are the keys of every language. */
 export const en = {
-  ...appEn,
+  ...firstEn,
   ...cardEn,
   ...fieldsEn,
   ...formulasEn,
   ...meaningsEn,
   ...missingEn,
-  ...offlineEn,
-  ...problemsEn,
   ...recordsEn,
   ...refusalsEn,
-  ...statesEn,
   ...stepsEn,
   ...stockEn,
-  ...storeEn,
   ...storesEn,
   ...surveyEn,
   ...terminalEn,
-  ...unitsEn,
   ...warningsEn,
-  ...whoEn,
 } as const;
 
 export type MessageKey = keyof typeof en;

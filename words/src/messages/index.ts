@@ -5,5 +5,8 @@ import { es } from './es.ts';
 
 export type { MessageKey } from './en.ts';
 
-/** All sentences by language. A new area of sentences is added to `en.ts`, `de.ts` and `es.ts`. */
+/**
+ * All sentences by language. A new area of sentences is added to `en.ts`, `de.ts` and `es.ts`, or to
+ * `first-en.ts` and its like when the list of lines says some of them.
+ */
 export const catalogues: Readonly<Record<Language, Catalogue>> = { en, de, es };

@@ -1,9 +1,10 @@
-import { type ComponentProps, lazy, Suspense } from 'react';
+import { type ComponentProps, Suspense } from 'react';
+import { fetchedLater } from '../../offline/fetched-later.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { CardPlace as CardPlaceNow } from './card-place.tsx';
 
-const fetchCard = () => import('./card-place.tsx');
-const Fetched = lazy(async () => ({ default: (await fetchCard()).CardPlace }));
+const fetchCard = async () => (await import('./card-place.tsx')).CardPlace;
+const Fetched = fetchedLater(fetchCard);
 
 /** The card's place. What computes and draws a card is fetched when it is needed, or before by `readyCard`. */
 export function CardPlace(props: ComponentProps<typeof CardPlaceNow>) {

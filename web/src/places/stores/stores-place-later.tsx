@@ -1,9 +1,10 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { fetchedLater } from '../../offline/fetched-later.tsx';
 import { Bar } from '../../shell/bar.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { StoresPlaceProps } from './stores-place.tsx';
 
-const Fetched = lazy(async () => ({ default: (await import('./stores-place.tsx')).StoresPlace }));
+const Fetched = fetchedLater(async () => (await import('./stores-place.tsx')).StoresPlace);
 
 /** The stores. Forms and lists are fetched when somebody comes here. */
 export function StoresPlace(props: StoresPlaceProps) {

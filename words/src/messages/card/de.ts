@@ -1,10 +1,8 @@
 import type { cardEn } from './en.ts';
 
 export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
-  'card.title': 'Verbindungskarte',
   'card.since': '{state} seit {moment}',
   'card.time': 'Zeitbedarf, {people, select, 1 {allein} other {zu zweit}}',
-  'card.revolutions': 'Gelaufen',
   // Titles of the steps.
   'card.step.warnings': 'Zuerst klären',
   'card.step.cause': 'Zuerst die Ursache',
@@ -59,7 +57,6 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.cut.belt': '{belt} · {width} breit · {thickness} dick{antistatic, select, yes { · antistatisch} other {}}',
   'card.cut.tips': 'Spitze zu Spitze',
   'card.cut.square': 'Rechtwinklig, vor dem Stanzen',
-  'card.cut.endless': 'Endlos, schlaff',
   'card.cut.finger': 'Ein Finger',
   'card.cut.how': 'Rechtwinklig zur Werkskante, neue Klinge. Stanzen, dann Spitze zu Spitze messen.',
   'card.cut.weight': 'zählt {weight}',

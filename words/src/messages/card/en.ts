@@ -1,9 +1,7 @@
 /** Titles, labels and steps of the splice card, in the order of the floor. Short: the card is one sheet of A5. */
 export const cardEn = {
-  'card.title': 'Splice card',
   'card.since': '{state} since {moment}',
   'card.time': 'Time needed, {people, select, 1 {alone} other {two people}}',
-  'card.revolutions': 'Belt ran',
   // Titles of the steps.
   'card.step.warnings': 'Settle first',
   'card.step.cause': 'Cause first',
@@ -57,7 +55,6 @@ export const cardEn = {
   'card.cut.belt': '{belt} · {width} wide · {thickness} thick{antistatic, select, yes { · antistatic} other {}}',
   'card.cut.tips': 'tip to tip',
   'card.cut.square': 'Square cut, before punching',
-  'card.cut.endless': 'Endless, slack',
   'card.cut.finger': 'One finger',
   'card.cut.how': 'Square from the factory edge, fresh blade. Punch, then measure tip to tip.',
   'card.cut.weight': 'counts {weight}',

@@ -1,10 +1,8 @@
 import type { cardEn } from './en.ts';
 
 export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
-  'card.title': 'Ficha de empalme',
   'card.since': '{state} desde {moment}',
   'card.time': 'Tiempo, {people, select, 1 {una persona} other {dos personas}}',
-  'card.revolutions': 'La correa hizo',
   // Titles of the steps.
   'card.step.warnings': 'Resolver antes',
   'card.step.cause': 'Primero la causa',
@@ -58,7 +56,6 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.cut.belt': '{belt} · ancho {width} · espesor {thickness}{antistatic, select, yes { · antiestática} other {}}',
   'card.cut.tips': 'de punta a punta',
   'card.cut.square': 'A escuadra, antes de troquelar',
-  'card.cut.endless': 'Sin fin, sin tensión',
   'card.cut.finger': 'Un dedo',
   'card.cut.how': 'A escuadra del borde de fábrica, cuchilla nueva. Troquelar y medir de punta a punta.',
   'card.cut.weight': 'cuenta {weight}',

@@ -19,4 +19,6 @@ export const offlineDe: Readonly<Record<keyof typeof offlineEn, string>> = {
   'offline.install.ios':
     'Zum Installieren auf iPhone oder iPad auf „Teilen“ tippen, dann auf „Zum Home-Bildschirm“. Vor der ersten Aufzeichnung von dort öffnen.',
   'offline.later': 'Später',
+  'offline.part': 'Dieser Teil der App war nicht zu laden. Das Netz prüfen, dann die Seite neu laden.',
+  'offline.part.again': 'Seite neu laden',
 };

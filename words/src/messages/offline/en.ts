@@ -18,4 +18,6 @@ export const offlineEn = {
   'offline.install.ios':
     'To install it on iPhone or iPad, tap “Share”, then “Add to Home Screen”. Open it from there before the first record.',
   'offline.later': 'Later',
+  'offline.part': 'This part of the app could not be fetched. Check the network, then load the page again.',
+  'offline.part.again': 'Load the page again',
 } as const;

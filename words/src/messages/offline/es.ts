@@ -19,4 +19,6 @@ export const offlineEs: Readonly<Record<keyof typeof offlineEn, string>> = {
   'offline.install.ios':
     'Para instalarla en iPhone o iPad, tocar «Compartir» y luego «Añadir a pantalla de inicio». Abrirla desde allí antes del primer registro.',
   'offline.later': 'Más tarde',
+  'offline.part': 'Esta parte de la aplicación no se pudo cargar. Comprobar la red y cargar la página otra vez.',
+  'offline.part.again': 'Cargar la página otra vez',
 };
