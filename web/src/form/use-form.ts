@@ -1,4 +1,4 @@
-import { checkPlant, type Plant } from '@loopwright/plant';
+import type { Plant } from '@loopwright/plant';
 import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { useBusy } from '../offline/busy.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
@@ -124,15 +124,12 @@ function useDraft(name: string, changed: boolean, entries: Entries, original: Pl
 /** Held against the plant a moment after the typing, so that typing stays quick. */
 function useFindings(plant: Plant, kind: StoreKind, thing: PlainThing | undefined) {
   const late = useDeferredValue(thing);
-  const known = useMemo(() => checkPlant(plant), [plant]);
-  const findings = useMemo(() => held(plant, known, kind, late), [plant, known, kind, late]);
-  return { findings, findingsNow: () => (thing === late ? findings : held(plant, known, kind, thing)) };
+  const findings = useMemo(() => held(plant, kind, late), [plant, kind, late]);
+  return { findings, findingsNow: () => (thing === late ? findings : held(plant, kind, thing)) };
 }
 
-type Known = Parameters<typeof findingsOf>[1];
-
-function held(plant: Plant, known: Known, kind: StoreKind, thing: PlainThing | undefined): Findings {
-  return thing === undefined ? noFindings : findingsOf(plant, known, kind, thing);
+function held(plant: Plant, kind: StoreKind, thing: PlainThing | undefined): Findings {
+  return thing === undefined ? noFindings : findingsOf(plant, kind, thing);
 }
 
 /** Makes the short name out of other fields until somebody types one. */
