@@ -55,7 +55,7 @@ test('[STORE-17] the sentence of a fault says first that nothing was saved or ta
     de: ['Nicht gespeichert', 'Nicht übernommen'],
     es: ['No se guardó', 'No se tomó'],
   };
-  const others = new Set(['blocked', 'no-such-event', 'nothing-to-undo']);
+  const others = new Set(['blocked', 'no-such-plant', 'no-such-event', 'nothing-to-undo']);
   for (const language of ['en', 'de', 'es'] as const) {
     const { say } = voice(language, 'metric');
     for (const code of storeFaults.filter((each) => !others.has(each)))

@@ -21,6 +21,7 @@ import type {
 import { nothingFolded } from './snapshot.ts';
 import { askToPersist, installation, storageState } from './storage-state.ts';
 import type { StoreCore } from './store-core.ts';
+import { StoreError } from './store-error.ts';
 import { correctionFor, type HistoryScope, historyOf } from './thing-history.ts';
 
 const nothingSaved = (size: number): Saved => ({ events: [], size });
@@ -102,6 +103,8 @@ export class BrowserStore implements PlantStore {
 
   async showPlant(id: string): Promise<void> {
     const core = this.#core;
+    const plants = await this.plants();
+    if (!plants.some((plant) => plant.id === id)) throw new StoreError('no-such-plant');
     await core.task(async () => {
       await core.commit((tx) => [tx.objectStore('meta').put(id, 'shown')]);
       await core.reload();

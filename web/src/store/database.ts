@@ -48,7 +48,6 @@ export interface StoreSchema extends DBSchema {
 export type Database = IDBPDatabase<StoreSchema>;
 export type Names = StoreNames<StoreSchema>;
 export type Writing<N extends Names> = IDBPTransaction<StoreSchema, N[], 'readwrite'>;
-export type Reading<N extends Names> = IDBPTransaction<StoreSchema, N[], 'readonly'>;
 
 const version = 1;
 

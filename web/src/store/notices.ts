@@ -6,6 +6,7 @@ export const noticeCodes = [
   'newer',
   'closed',
   'no-storage',
+  'blocked',
   'reserve-used',
   'nearly-full',
   'private',
@@ -31,12 +32,13 @@ export interface Notice {
 export function noticesOf(state: StoreState): readonly Notice[] {
   const { storage, device, broken, closed, unknownEvents } = state;
   const { used_bytes = 0, quota_bytes = 0 } = storage;
-  const isKept = closed !== 'no-storage';
+  const isKept = closed !== 'no-storage' && closed !== 'blocked';
   const found: readonly (readonly [NoticeCode, boolean, boolean, Notice['data']?])[] = [
     ['broken', broken !== undefined, true, { at: (broken?.at ?? 0) + 1 }],
     ['newer', closed === 'newer', true],
     ['closed', closed === 'closed', true],
-    ['no-storage', !isKept, true],
+    ['no-storage', closed === 'no-storage', true],
+    ['blocked', closed === 'blocked', true],
     ['reserve-used', storage.reserve === 'used', true],
     ['nearly-full', storage.nearlyFull, true, { used: megabytes(used_bytes), quota: megabytes(quota_bytes) }],
     ['private', storage.perhapsPrivate, true],

@@ -43,8 +43,12 @@ export async function openStore(options: StoreOptions = {}): Promise<PlantStore>
 function watch(core: StoreCore, store: BrowserStore, reserveAfter_ms: number): void {
   const look = () => {
     if (core.closed !== undefined) return clearInterval(timer);
-    core.lookAtClock();
-    return void store.lookAtStorage();
+    try {
+      core.lookAtClock();
+    } catch {
+      // A clock that shows no date is said when something is to be written.
+    }
+    return void store.lookAtStorage().catch(() => undefined);
   };
   const timer = setInterval(look, minute_ms);
   setTimeout(() => void store.lookAtStorage({ withReserve: true }).catch(() => undefined), reserveAfter_ms);

@@ -117,9 +117,9 @@ export interface StoreState {
   readonly broken: BrokenChain | undefined;
   /**
    * Set when this page cannot write. `newer`: a newer version opened in another tab, so load the page again.
-   * `no-storage`: the browser forbids storage, so the plant is only shown.
+   * `no-storage`: the browser forbids storage, `blocked`: an older page holds it; then the plant is only shown.
    */
-  readonly closed: 'newer' | 'closed' | 'no-storage' | undefined;
+  readonly closed: 'newer' | 'closed' | 'no-storage' | 'blocked' | undefined;
   readonly offer: ServerOffer | undefined;
 }
 

@@ -3,12 +3,13 @@ import type { PlantStore } from './plant-store.ts';
 import { StoreError } from './store-error.ts';
 import { unkeptStore } from './unkept-store.ts';
 
-/** Opens the store of this device; where the browser forbids storage, one that only shows. */
-export async function startStore(): Promise<PlantStore> {
-  try {
-    return await openStore();
-  } catch (cause) {
-    if (cause instanceof StoreError && cause.code === 'newer') return unkeptStore('newer');
-    return unkeptStore('no-storage');
-  }
+/** Opens the store of this device; where that cannot be, one that only shows and says why. */
+export function startStore(): Promise<PlantStore> {
+  return new Promise((resolve) => {
+    const onBlocked = () => resolve(unkeptStore('blocked'));
+    openStore({ onBlocked }).then(resolve, (cause: unknown) => {
+      const isNewer = cause instanceof StoreError && cause.code === 'newer';
+      resolve(unkeptStore(isNewer ? 'newer' : 'no-storage'));
+    });
+  });
 }

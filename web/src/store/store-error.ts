@@ -11,8 +11,9 @@ export const storeFaults = [
   'no-storage',
   'newer',
   'failed',
-  // Taking back
+  // Taking back, and choosing
   'no-such-event',
+  'no-such-plant',
   'nothing-to-undo',
   // Taking in a file
   'file-too-large',

@@ -6,11 +6,11 @@ import { installation } from './storage-state.ts';
 import { StoreError } from './store-error.ts';
 
 /**
- * A store for a browser that forbids storage: it shows the plant of the server and keeps nothing; or for a page older than
- * what is stored. Whatever should be
+ * A store for a browser that forbids storage: it shows the plant of the server and keeps nothing; or for a page that is
+ * older than what is stored, or newer than a page that holds it. Whatever should be
  * kept is refused, so that nothing is called saved that is not.
  */
-export function unkeptStore(why: 'no-storage' | 'newer'): PlantStore {
+export function unkeptStore(why: 'no-storage' | 'newer' | 'blocked'): PlantStore {
   const listeners = new Set<() => void>();
   let state: StoreState = { ...nothingKept(), closed: why };
   const refuse = async (): Promise<never> => {

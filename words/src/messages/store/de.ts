@@ -12,6 +12,8 @@ export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
     'Der Browser hat den Speicher geschlossen. Diese Seite neu laden; bis dahin wird hier nichts behalten.',
   'store.notice.no-storage':
     'Dieser Browser verbietet das Speichern: Das Werk wird nur gezeigt, Eingaben gehen verloren. Speichern für diese Seite erlauben.',
+  'store.notice.blocked':
+    'In einem anderen Tab ist eine ältere Version offen: Das Werk wird nur gezeigt. Die anderen Tabs dieser App schließen, dann die Seite neu laden.',
   'store.notice.reserve-used':
     'Der Speicher war voll, die Reserve ist aufgebraucht. Alles exportieren, dann auf dem Gerät Platz schaffen.',
   'store.notice.nearly-full':
@@ -50,6 +52,7 @@ export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.failed':
     'Nicht gespeichert: Der Browser konnte nicht schreiben ({reason}). Noch einmal speichern; geht es wieder nicht, die Seite neu laden.',
   'store.no-such-event': 'Diese Änderung gibt es in diesem Werk nicht. Die Seite neu laden.',
+  'store.no-such-plant': 'Dieses Werk gibt es auf diesem Gerät nicht. Die Seite neu laden.',
   'store.nothing-to-undo': 'Nichts zurückzunehmen: Es ist schon so wie vorher.',
   'store.file-too-large':
     'Nicht übernommen: Entpackt hat die Datei {value} MB, höchstens {max} MB sind erlaubt. Neu exportieren.',

@@ -10,6 +10,8 @@ export const storeEn = {
   'store.notice.closed': 'The browser closed the storage. Load this page again; nothing is kept from here until then.',
   'store.notice.no-storage':
     'This browser forbids storage: the plant is only shown, and nothing you enter is kept. Allow storage for this page.',
+  'store.notice.blocked':
+    'An older version is open in another tab: the plant is only shown. Close the other tabs of this app, then load the page again.',
   'store.notice.reserve-used':
     'The disk was full and the space set aside has been used. Export everything, then make room on the device.',
   'store.notice.nearly-full':
@@ -43,6 +45,7 @@ export const storeEn = {
   'store.failed':
     'Not saved: the browser could not write ({reason}). Save again; if it fails again, load the page again.',
   'store.no-such-event': 'There is no such change in this plant. Load the page again.',
+  'store.no-such-plant': 'There is no such plant on this device. Load the page again.',
   'store.nothing-to-undo': 'There is nothing to take back: it is already as it was before.',
   'store.file-too-large': 'Not taken: unpacked, the file has {value} MB; at most {max} MB are allowed. Export it anew.',
   'store.file-many-entries': 'Not taken: the archive holds {value} files; at most {max} are allowed. Export it anew.',

@@ -12,6 +12,8 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
     'El navegador cerró el almacenamiento. Volver a cargar esta página; hasta entonces aquí no se conserva nada.',
   'store.notice.no-storage':
     'Este navegador prohíbe guardar: la planta solo se muestra y lo que se introduzca se pierde. Permitir el almacenamiento para esta página.',
+  'store.notice.blocked':
+    'Hay una versión más antigua abierta en otra pestaña: la planta solo se muestra. Cerrar las otras pestañas de esta aplicación y volver a cargar la página.',
   'store.notice.reserve-used':
     'El disco estaba lleno y se usó la reserva. Exportar todo y luego hacer sitio en el dispositivo.',
   'store.notice.nearly-full':
@@ -48,6 +50,7 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.failed':
     'No se guardó: el navegador no pudo escribir ({reason}). Guardar otra vez; si vuelve a fallar, volver a cargar la página.',
   'store.no-such-event': 'Ese cambio no existe en esta planta. Volver a cargar la página.',
+  'store.no-such-plant': 'Esa planta no está en este dispositivo. Volver a cargar la página.',
   'store.nothing-to-undo': 'No hay nada que deshacer: ya está como antes.',
   'store.file-too-large':
     'No se tomó: desempaquetado, el archivo tiene {value} MB; se permiten {max} MB como máximo. Exportarlo de nuevo.',

@@ -64,7 +64,22 @@ export interface Found {
   readonly strayBlobs: number;
   readonly brokenBlobs: number;
   readonly start_ms: number;
+  /** What the browser says of a database that it threw away because it was damaged. */
+  readonly dataLoss: string;
 }
+
+// Chromium tells a page this much, and only at the moment when the page makes its database anew.
+let dataLoss = 'nothing';
+const openPlain = indexedDB.open.bind(indexedDB);
+indexedDB.open = (...asked: Parameters<typeof openPlain>) => {
+  const request = openPlain(...asked);
+  request.addEventListener('upgradeneeded', (event) => {
+    const { oldVersion } = event;
+    const said = event as unknown as { dataLoss?: string; dataLossMessage?: string };
+    dataLoss = `made anew from version ${oldVersion}, data loss ${said.dataLoss} ${said.dataLossMessage}`;
+  });
+  return request;
+};
 
 async function found(store: PlantStore, start_ms: number): Promise<Found> {
   const db = await openPlainDatabase();
@@ -82,6 +97,7 @@ async function found(store: PlantStore, start_ms: number): Promise<Found> {
     strayBlobs: blobs.filter((name) => !named.has(name)).length,
     brokenBlobs: brokenBlobs.length,
     start_ms,
+    dataLoss,
   };
 }
 
