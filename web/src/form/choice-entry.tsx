@@ -22,7 +22,7 @@ export function ChoiceEntry({ field, label, entry, text, onChange }: ControlProp
         value,
         shown:
           field.name === 'shape' ? (
-            <span className="who">
+            <span className="badge-who">
               <BadgeShape shape={value} /> {word(value)}
             </span>
           ) : (

@@ -102,7 +102,7 @@ function Who({ entry }: { readonly entry: HistoryEntry }) {
   const { say } = useSpeech();
   const { badge, by, ownDevice } = entry;
   return (
-    <span className="who">
+    <span className="badge-who">
       {badge === undefined ? null : <BadgeShape shape={badge.shape} />}
       <bdi className="strong">{badge?.word ?? (by === nobody ? say('stores.history.nobody') : by)}</bdi>
       {ownDevice ? null : <span className="soft">{say('stores.history.other-device')}</span>}

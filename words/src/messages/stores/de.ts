@@ -1,7 +1,6 @@
 import type { storesEn } from './en.ts';
 
 export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
-  'stores.title': 'Bestand',
   'stores.about': 'Was das Werk hat und was davon bekannt ist. Eine Art wählen oder in allen suchen.',
   'stores.about.list': 'Einen Eintrag wählen, um zu sehen, was bekannt ist, oder einen neuen anlegen.',
   'stores.unknown': 'Eine Art von Dingen namens {kind} gibt es nicht.',
@@ -42,7 +41,6 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.new.lines': 'Linie eintragen',
   'stores.new.positions': 'Position eintragen',
   'stores.new.rolls': 'Riemenrolle eintragen',
-  'stores.new.badges': 'Abzeichen eintragen',
   'stores.empty.belts':
     'Noch keine Riemen. Den Riemen aus seinem Datenblatt eintragen: Daraus werden Karten gerechnet.',
   'stores.empty.dies': 'Noch keine Stanzmesser. Teilung und Fingerlänge vom Messer ablesen.',
@@ -91,7 +89,6 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.saved': '{id} ist gespeichert.',
   'stores.removed': '{id} ist entfernt.',
   'stores.undone': '{id} ist wieder wie vorher.',
-  'stores.not-saved': 'Nicht gespeichert ({reason}). Das Eingetippte ist noch da: noch einmal Speichern drücken.',
   'stores.undo': 'Rückgängig',
   'stores.undo.later': 'Nimmt auch die späteren Änderungen zurück.',
   'stores.leave': 'Zurück',
@@ -142,7 +139,7 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.many.will':
     '{count, plural, one {# neue Position.} other {# neue Positionen.}}{there, plural, =0 {} one { # gibt es schon, sie bleibt, wie sie ist.} other { # gibt es schon, sie bleiben, wie sie sind.}}',
   'stores.many.save': '{count, plural, one {# Position speichern} other {# Positionen speichern}}',
-  'refusal.entry-missing': 'hier steht nichts. Eintragen, oder erst nachsehen: Das Eingetippte bleibt.',
+  'refusal.entry-missing': 'hier steht nichts. Eintragen.',
   'refusal.entry-not-a-number':
     '„{value}“ ist keine Zahl, hier wird eine gebraucht. Ziffern tippen; die Einheit wird daneben gewählt.',
   'refusal.entry-ambiguous':

@@ -1,6 +1,5 @@
 /** Sentences of the stores: lists of what a plant has, and the forms in which it is entered and changed. */
 export const storesEn = {
-  'stores.title': 'Stores',
   'stores.about': 'What the plant has, and what is known of it. Choose a kind, or search in all of them.',
   'stores.about.list': 'Choose one to see what is known of it, or enter a new one.',
   'stores.unknown': 'There is no kind of thing called {kind}.',
@@ -41,7 +40,6 @@ export const storesEn = {
   'stores.new.lines': 'Enter a line',
   'stores.new.positions': 'Enter a position',
   'stores.new.rolls': 'Enter a roll',
-  'stores.new.badges': 'Enter a badge',
   'stores.empty.belts': 'No belts yet. Enter the belt from its data sheet: cards are computed from it.',
   'stores.empty.dies': 'No dies yet. Read pitch and finger length off the die.',
   'stores.empty.templates': 'No templates yet. Measure the pocket that holds the ends.',
@@ -86,7 +84,6 @@ export const storesEn = {
   'stores.saved': '{id} is saved.',
   'stores.removed': '{id} is removed.',
   'stores.undone': '{id} is as it was before.',
-  'stores.not-saved': 'Not saved ({reason}). What you typed is still here: press Save again.',
   'stores.undo': 'Undo',
   'stores.undo.later': 'Takes the later changes back too.',
   'stores.leave': 'Back',
@@ -135,7 +132,7 @@ export const storesEn = {
   'stores.many.will':
     '{count, plural, one {# new position.} other {# new positions.}}{there, plural, =0 {} one { # is there already and stays as it is.} other { # are there already and stay as they are.}}',
   'stores.many.save': '{count, plural, one {Save # position} other {Save # positions}}',
-  'refusal.entry-missing': 'nothing is entered. Enter it, or look it up first: what you typed is kept.',
+  'refusal.entry-missing': 'nothing is entered. Enter it.',
   'refusal.entry-not-a-number': 'got “{value}”, a number is needed. Type digits; the unit is chosen beside them.',
   'refusal.entry-ambiguous':
     '“{value}” can be a thousand or a decimal. Type thousands without a mark, decimals with the mark of your language.',

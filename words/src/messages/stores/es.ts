@@ -1,7 +1,6 @@
 import type { storesEn } from './en.ts';
 
 export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
-  'stores.title': 'Existencias',
   'stores.about': 'Lo que tiene la planta y lo que se sabe de ello. Elegir una clase o buscar en todas.',
   'stores.about.list': 'Elegir una entrada para ver lo que se sabe, o anotar una nueva.',
   'stores.unknown': 'No hay ninguna clase de cosas llamada {kind}.',
@@ -42,7 +41,6 @@ export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.new.lines': 'Anotar una línea',
   'stores.new.positions': 'Anotar una posición',
   'stores.new.rolls': 'Anotar un rollo',
-  'stores.new.badges': 'Anotar un distintivo',
   'stores.empty.belts': 'Aún no hay correas. Anotar la correa de su hoja de datos: de ella se calculan las fichas.',
   'stores.empty.dies': 'Aún no hay troqueles. Leer el paso y la longitud del dedo en el troquel.',
   'stores.empty.templates': 'Aún no hay plantillas. Medir el alojamiento que sujeta los extremos.',
@@ -87,7 +85,6 @@ export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.saved': '{id} está guardado.',
   'stores.removed': '{id} está retirado.',
   'stores.undone': '{id} está como antes.',
-  'stores.not-saved': 'No se guardó ({reason}). Lo escrito sigue aquí: pulsar Guardar otra vez.',
   'stores.undo': 'Deshacer',
   'stores.undo.later': 'Deshace también los cambios posteriores.',
   'stores.leave': 'Volver',
@@ -136,7 +133,7 @@ export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.many.will':
     '{count, plural, one {# posición nueva.} other {# posiciones nuevas.}}{there, plural, =0 {} one { # ya existe y queda como está.} other { # ya existen y quedan como están.}}',
   'stores.many.save': '{count, plural, one {Guardar # posición} other {Guardar # posiciones}}',
-  'refusal.entry-missing': 'no hay nada anotado. Anotarlo, o buscarlo antes: lo escrito se conserva.',
+  'refusal.entry-missing': 'no hay nada anotado. Anotarlo.',
   'refusal.entry-not-a-number':
     '«{value}» no es un número y hace falta uno. Escribir cifras; la unidad se elige al lado.',
   'refusal.entry-ambiguous':

@@ -1,0 +1,68 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../../../tools/browser/launch.ts';
+import { axeFaults, bringAxe } from './support/axe.ts';
+import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
+import { openReader, phone, visit, wide } from './support/reader.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+const faces = (['en', 'de', 'es'] as const).flatMap((language) =>
+  (['day', 'night'] as const).flatMap((theme) => [
+    { language, theme, units: 'metric' as const, size: 'phone', viewport: phone },
+    { language, theme, units: 'us' as const, size: 'wide screen', viewport: wide },
+  ]),
+);
+
+/** Opens all that can be opened and leaves faults in the form, so that everything it can say is said. */
+async function openAll(page: Page): Promise<void> {
+  const submit = page.locator('button[type=submit]');
+  if ((await submit.count()) > 0) {
+    await page.locator('[data-field=thickness] input').fill('99999');
+    await submit.click();
+  }
+  const closed = page.locator('main button[aria-expanded=false], main button[aria-pressed=false]');
+  while ((await closed.count()) > 0) await closed.first().click();
+  const remove = page.locator('.remove');
+  if ((await remove.count()) > 0) await remove.click();
+}
+
+const places = [
+  '/stores',
+  '/stores/belts',
+  '/stores/belts/~new',
+  '/stores/belts/Alder-24',
+  '/stores/presses/P2/edit',
+  '/stores/positions/~many/QM-04',
+];
+
+describe.each(faces)('$language, $theme, $size', ({ language, theme, units, viewport }) => {
+  test('[STORES-16] [WEB-07] stores: nothing cut, readable, targets large and apart, no trouble', async () => {
+    const settings = { language, theme, units, people: 1, press: '' } as const;
+    const reader = await openReader(browser, { viewport, settings });
+    const { page } = reader;
+    await bringAxe(reader.context);
+    for (const place of places) {
+      await visit(reader, place);
+      await openAll(page);
+      const faults = [
+        ...(await page.evaluate(cutText)),
+        ...(await page.evaluate(poorTargets)),
+        ...(await page.evaluate(poorContrast)),
+        ...(await page.evaluate(smallText)),
+        ...(await axeFaults(page)),
+      ];
+      expect(faults, place).toEqual([]);
+      await page.evaluate(lengthen);
+      expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], `${place} at +40 %`).toEqual(
+        [],
+      );
+    }
+    expect(reader.trouble.all).toEqual([]);
+    await reader.close();
+  });
+});
