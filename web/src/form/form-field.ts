@@ -21,8 +21,18 @@ export interface FormGroups {
   readonly more: readonly FormGroup[];
 }
 
-/** The fields of a kind of thing, from its schema. */
+const known = new Map<Kind, readonly FormField[]>();
+
+/** The fields of a kind of thing, from its schema. Read out once: a list asks for them in every row. */
 export function formFields(kind: Kind): readonly FormField[] {
+  const before = known.get(kind);
+  if (before !== undefined) return before;
+  const fields = readFields(kind);
+  known.set(kind, fields);
+  return fields;
+}
+
+function readFields(kind: Kind): readonly FormField[] {
   return fieldsOf(thingSchemas[kind]).map((field) => {
     const to = references.find((reference) => reference.kind === kind && reference.field === field.key)?.to;
     return { ...field, asked: askedAs(field, to !== undefined), ...(to === undefined ? {} : { to }) };
