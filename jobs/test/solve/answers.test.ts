@@ -99,12 +99,14 @@ describe('size and robustness', () => {
       const angle = (2 * Math.PI * i) / count;
       return { x_m: 1000 * Math.cos(angle), y_m: 1000 * Math.sin(angle), surfaceRadius_m: 0.05, turn: 'left' };
     });
-    const started = performance.now();
+    // Processor time: the clock on the wall also counts what else the machine does.
+    const started = process.cpuUsage();
     const answered = await answer('path', {
       pulleys,
       belt: { thickness_m: 0.002, neutralLineFromRunningFace_m: 0.001 },
     });
-    expect(performance.now() - started).toBeLessThan(1000);
+    const { user, system } = process.cpuUsage(started);
+    expect((user + system) / 1e6).toBeLessThan(1);
     // Regular polygon of side 2 R sin(pi/n), and one full turn of the neutral radius.
     const perimeter = count * 2 * 1000 * Math.sin(Math.PI / count) + 2 * Math.PI * 0.051;
     expect(answered).toMatchObject({ status: 'ok', length_m: expect.closeTo(perimeter, 6) });
