@@ -34,8 +34,10 @@ test('[STORE-17] each trouble is said, those that stop the writing first', () =>
     broken: { device: 'd', verdict: 'broken-link', at: 4 },
     closed: 'newer',
     unknownEvents: 2,
+    lost: { name: 'Mill', size: 9 },
   });
   expect(all.map(({ code }) => code)).toEqual([
+    'lost',
     'broken',
     'newer',
     'reserve-used',

@@ -4,6 +4,7 @@ import { emptyLog } from '@loopwright/records/log';
 import { prepared } from './batch.ts';
 import { seeded } from './device-events.ts';
 import { isUntouched, keptPlants } from './kept-plants.ts';
+import { type KeptWitness, readWitness, writeWitness } from './kept-witness.ts';
 import { plantDifferences } from './plant-differences.ts';
 import type {
   Change,
@@ -34,11 +35,13 @@ export class BrowserStore implements PlantStore {
   #offered:
     | { readonly changes: readonly Change[]; readonly origin: SeedOrigin; readonly offer: ServerOffer }
     | undefined;
+  #lost: KeptWitness | undefined;
   #state: StoreState;
 
   constructor(core: StoreCore, storage: Omit<StoreState['storage'], 'reserve'>) {
     this.#core = core;
     this.#storage = storage;
+    this.#lost = core.folded.size === 0 ? readWitness(core.parts.db.name) : undefined;
     this.#state = this.#stateNow();
     core.onChange = () => this.#publish();
   }
@@ -173,6 +176,11 @@ export class BrowserStore implements PlantStore {
     return found;
   }
 
+  forgetLoss(): void {
+    this.#lost = undefined;
+    this.#publish();
+  }
+
   async askToPersist(): Promise<boolean> {
     const granted = await askToPersist();
     await this.lookAtStorage();
@@ -186,8 +194,13 @@ export class BrowserStore implements PlantStore {
   /** Asks the browser how much is kept, and sets space aside for a job that must end. */
   async lookAtStorage({ withReserve = false } = {}): Promise<void> {
     this.#storage = await storageState();
-    if (withReserve && this.#core.closed === undefined) await this.#core.reserve.make(this.#storage);
+    if (withReserve && this.#core.closed === undefined) await this.#makeReserve();
     this.#publish();
+  }
+
+  async #makeReserve(): Promise<void> {
+    await this.#core.freshJournal();
+    await this.#core.reserve.make(this.#storage);
   }
 
   async #takeDifferences(news: readonly Change[], origin: SeedOrigin): Promise<Saved> {
@@ -202,6 +215,10 @@ export class BrowserStore implements PlantStore {
   }
 
   #publish(): void {
+    const { folded, parts } = this.#core;
+    // While a loss is still to be said, what is new must not cover it: a reload says it again.
+    if (folded.size > 0 && this.#lost === undefined)
+      writeWitness(parts.db.name, { name: folded.plant.name, size: folded.size });
     this.#state = this.#stateNow();
     for (const listener of this.#listeners) listener();
   }
@@ -231,6 +248,7 @@ export class BrowserStore implements PlantStore {
       broken,
       closed,
       offer: this.#offered?.offer,
+      lost: this.#lost,
     };
   }
 }

@@ -2,6 +2,7 @@ import type { StoreState } from './plant-store.ts';
 
 /** What a person should know about what is kept; each has a sentence `store.notice.<code>`. */
 export const noticeCodes = [
+  'lost',
   'broken',
   'newer',
   'closed',
@@ -30,10 +31,11 @@ export interface Notice {
 
 /** What there is to say now, the most pressing first. */
 export function noticesOf(state: StoreState): readonly Notice[] {
-  const { storage, device, broken, closed, unknownEvents } = state;
+  const { storage, device, broken, closed, unknownEvents, lost } = state;
   const { used_bytes = 0, quota_bytes = 0 } = storage;
   const isKept = closed !== 'no-storage' && closed !== 'blocked';
   const found: readonly (readonly [NoticeCode, boolean, boolean, Notice['data']?])[] = [
+    ['lost', lost !== undefined, true, { count: lost?.size ?? 0, name: lost?.name ?? '' }],
     ['broken', broken !== undefined, true, { at: (broken?.at ?? 0) + 1 }],
     ['newer', closed === 'newer', true],
     ['closed', closed === 'closed', true],

@@ -33,6 +33,7 @@ export async function openStore(options: StoreOptions = {}): Promise<PlantStore>
   const size_bytes = options.reserve_bytes ?? reserve_bytes;
   core = new StoreCore({ db, device, clocks, reserve_bytes: size_bytes, draftPlant: newPlantId() });
   await Promise.all([core.reload(), core.reserve.look()]);
+  void core.freshJournal();
   const store = new BrowserStore(core, storage);
   if (storage.persisted === false && !storage.asksPerson) void store.askToPersist();
   watch(core, store, reserveAfter_ms);

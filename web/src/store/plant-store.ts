@@ -121,6 +121,8 @@ export interface StoreState {
    */
   readonly closed: 'newer' | 'closed' | 'no-storage' | 'blocked' | undefined;
   readonly offer: ServerOffer | undefined;
+  /** What was kept here and is gone: the browser deleted it, or it was damaged. */
+  readonly lost: { readonly name: string; readonly size: number } | undefined;
 }
 
 /** A plant kept on this device. */
@@ -202,6 +204,8 @@ export interface PlantStore {
   verify(onProgress?: (done: number, of: number) => void): Promise<Verification>;
   /** Asks the browser to keep the records. Call it from a tap where `storage.asksPerson`. */
   askToPersist(): Promise<boolean>;
+  /** Somebody has read that records were lost; it need not be said any more. */
+  forgetLoss(): void;
   close(): void;
 }
 

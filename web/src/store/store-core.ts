@@ -4,6 +4,7 @@ import { type Clocks, clockJump, type Moment, momentOf } from './clock-watch.ts'
 import type { Database, EventRow, Writing } from './database.ts';
 import { clockJumped } from './device-events.ts';
 import type { DeviceCrypto } from './device-key.ts';
+import { beginFreshJournal } from './fresh-journal.ts';
 import { type Loaded, loadPlant } from './load-plant.ts';
 import type { Change, Saved, StoreState } from './plant-store.ts';
 import { Reserve } from './reserve.ts';
@@ -55,6 +56,7 @@ export class StoreCore {
   onChange: () => void = () => undefined;
   #revision = -1;
   #tasks: Promise<unknown> = Promise.resolve();
+  #fresh: Promise<void> | undefined;
   #lastLook: Moment | undefined;
   #jumps: readonly Change[] = [];
   readonly #others: BroadcastChannel | undefined;
@@ -75,6 +77,12 @@ export class StoreCore {
   /** Catches up with what other tabs wrote. */
   async refresh(): Promise<void> {
     await this.#inRow(() => this.#catchUp()).catch(() => undefined);
+  }
+
+  /** Makes ready for the first write; done once, early, so that nobody waits for it. */
+  async freshJournal(): Promise<void> {
+    this.#fresh ??= beginFreshJournal(`${this.parts.db.name}-scratch`);
+    return this.#fresh;
   }
 
   /** Does one writing task when its turn comes. `work` may be done again from a newer state. */
@@ -217,6 +225,7 @@ export class StoreCore {
   async #tried<T>(work: () => Promise<T>): Promise<T> {
     for (let tries = 1; ; tries++) {
       try {
+        await this.freshJournal();
         await this.#catchUp();
         if (this.memory.broken !== undefined) throw new StoreError('broken');
         return await work();

@@ -5,7 +5,7 @@ import { useStore } from './use-store.tsx';
 /** What must be known about what is kept, and that the plant is invented. */
 export function StoreNotices() {
   const { say } = useSpeech();
-  const { state } = useStore();
+  const { state, store } = useStore();
   const urgent = noticesOf(state).filter((notice) => notice.urgent);
   return (
     <>
@@ -15,6 +15,11 @@ export function StoreNotices() {
           {say(`store.notice.${code}`, data)}
         </p>
       ))}
+      {state.lost === undefined ? null : (
+        <button type="button" className="button" onClick={() => store.forgetLoss()}>
+          {say('store.lost.read')}
+        </button>
+      )}
     </>
   );
 }

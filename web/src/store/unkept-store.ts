@@ -31,6 +31,7 @@ export function unkeptStore(why: 'no-storage' | 'newer' | 'blocked'): PlantStore
     blob: async () => undefined,
     verify: async () => ({ events: 0, devices: 0, broken: undefined, brokenBlobs: [] }),
     askToPersist: async () => false,
+    forgetLoss: () => undefined,
     close: () => undefined,
     append: refuse,
     undo: refuse,
@@ -62,5 +63,6 @@ function nothingKept(): StoreState {
     broken: undefined,
     closed: 'no-storage',
     offer: undefined,
+    lost: undefined,
   };
 }

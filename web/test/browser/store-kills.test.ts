@@ -1,4 +1,4 @@
-import { cp, mkdtemp, rm } from 'node:fs/promises';
+import { appendFile, cp, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { nobleVerifier, verifyExport } from '@loopwright/records/log';
@@ -143,3 +143,36 @@ test(
   },
   120_000 + kills * 15_000,
 );
+
+/** The head of a record of the browser's journal: checksum, length 100, whole; what should follow was never written. */
+const tornRecord = Buffer.from([1, 2, 3, 4, 100, 0, 1]);
+
+/** Ends the browser's journal as a kill between two of its writes does. */
+async function tearJournal(profile: string): Promise<number> {
+  const folder = join(profile, 'Default/IndexedDB');
+  const databases = (await readdir(folder)).filter((name) => name.endsWith('.leveldb'));
+  const files = await Promise.all(
+    databases.map(async (name) =>
+      readdir(join(folder, name)).then((all) => all.map((file) => join(folder, name, file))),
+    ),
+  );
+  const journals = files.flat().filter((file) => file.endsWith('.log'));
+  for (const file of journals) await appendFile(file, tornRecord);
+  return journals.length;
+}
+
+test('[STORE-18] a torn end of the browser’s own journal costs nothing, at the next start and at those after it', async () => {
+  const profile = await mkdtemp(join(tmpdir(), 'store-torn-'));
+  acknowledged = [];
+  try {
+    for (let start = 0; start < 4; start++) {
+      const before = [...acknowledged];
+      const { found } = await live(profile, `run=torn-${start}`, 100);
+      judge(found, before, `start ${start}`);
+      if (start > 0) expect(before.length).toBeGreaterThan(start);
+      expect(await tearJournal(profile)).toBeGreaterThan(0);
+    }
+  } finally {
+    await rm(profile, { recursive: true, force: true });
+  }
+});

@@ -407,3 +407,27 @@ test('[STORE-15] the demo plant is taken from the server at the first start; cha
   });
   await tab.close();
 });
+
+test('[STORE-19] storage that the browser deleted is noticed, and said until somebody has read it', async () => {
+  const tab = await openIn(device, 'deleted');
+  const found = await tab.evaluate(async () => {
+    const { page, store } = window as unknown as StoreWindow;
+    await store.startPlant('Annexe');
+    await store.append([page.roll('a', 1)]);
+    store.close();
+    await new Promise<void>((resolve) => {
+      indexedDB.deleteDatabase('deleted').onsuccess = () => resolve();
+    });
+    const open = () => page.openStore({ name: 'deleted', reserve_bytes: 0 });
+    const first = await open();
+    const lost = first.current().lost;
+    await first.append([page.roll('b', 1)]);
+    const still = first.current().lost;
+    first.forgetLoss();
+    const read = first.current().lost;
+    first.close();
+    return { lost, still, read, later: (await open()).current().lost };
+  });
+  expect(found).toEqual({ lost: { name: 'Annexe', size: 2 }, still: { name: 'Annexe', size: 2 } });
+  await tab.close();
+});

@@ -4,6 +4,9 @@ export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.demo': 'Demowerk, erfunden.',
   'store.device': 'Dieses Gerät',
   'store.persist': 'Aufzeichnungen auf diesem Gerät behalten',
+  'store.lost.read': 'Gelesen',
+  'store.notice.lost':
+    '{count, plural, one {# Aufzeichnung} other {# Aufzeichnungen}} von {name}, hier gespeichert, sind weg: Der Browser hat seinen Speicher gelöscht oder beschädigt. Vor neuen Eingaben den letzten Export einlesen.',
   'store.notice.broken':
     'Die Kette der Aufzeichnungen ist bei Nummer {at} gebrochen. Es wird nichts mehr angefügt. Jetzt alles exportieren und die Datei der Person zeigen, die für die Aufzeichnungen zuständig ist.',
   'store.notice.newer':

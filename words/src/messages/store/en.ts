@@ -3,6 +3,9 @@ export const storeEn = {
   'store.demo': 'Demo plant, invented.',
   'store.device': 'This device',
   'store.persist': 'Keep the records on this device',
+  'store.lost.read': 'I have read this',
+  'store.notice.lost':
+    '{count, plural, one {# record} other {# records}} of {name} that were kept here are gone: the browser deleted or damaged its storage. Import the last export before anything is entered.',
   'store.notice.broken':
     'The chain of records is broken at record {at}. Nothing more is written on it. Export everything now and show the file to whoever looks after the records.',
   'store.notice.newer':

@@ -4,6 +4,9 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.demo': 'Planta de demostración, inventada.',
   'store.device': 'Este dispositivo',
   'store.persist': 'Conservar los registros en este dispositivo',
+  'store.lost.read': 'Leído',
+  'store.notice.lost':
+    'Faltan {count, plural, one {# registro} other {# registros}} de {name} que se conservaban aquí: el navegador borró o dañó su almacenamiento. Importar la última exportación antes de introducir nada.',
   'store.notice.broken':
     'La cadena de registros está rota en el número {at}. Ya no se añade nada. Exportar todo ahora y enseñar el archivo a quien cuida los registros.',
   'store.notice.newer':
