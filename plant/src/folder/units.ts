@@ -37,9 +37,7 @@ export const units: Readonly<Record<UnitKind, readonly Unit[]>> = {
     unit('psi', poundForce_N, 0.00064516),
   ],
   time: [unit('s'), unit('min', 60), unit('h', 3600)],
-  resistance: [unit('ohm'), unit('mohm', 1, 1000), unit('kohm', 1000)],
   voltage: [unit('V'), unit('mV', 1, 1000)],
-  current: [unit('A'), unit('mA', 1, 1000)],
   power: [unit('W'), unit('kW', 1000)],
 };
 

@@ -17,9 +17,7 @@ export type FieldKind =
   | 'temperature'
   | 'pressure'
   | 'time'
-  | 'resistance'
   | 'voltage'
-  | 'current'
   | 'power'
   | 'plain';
 
@@ -36,9 +34,7 @@ export const speed_m_s = quantity('speed');
 export const temperature_degC = quantity('temperature');
 export const pressure_Pa = quantity('pressure');
 export const time_s = quantity('time');
-export const resistance_ohm = quantity('resistance');
 export const voltage_V = quantity('voltage');
-export const current_A = quantity('current');
 export const power_W = quantity('power');
 export const plain = quantity('plain');
 

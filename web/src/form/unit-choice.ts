@@ -17,9 +17,7 @@ const usual: Readonly<Record<UnitKind, Readonly<Record<UnitSystem, string>>>> = 
   temperature: { metric: 'degC', us: 'degF' },
   pressure: { metric: 'bar', us: 'psi' },
   time: { metric: 's', us: 's' },
-  resistance: { metric: 'ohm', us: 'ohm' },
   voltage: { metric: 'V', us: 'V' },
-  current: { metric: 'A', us: 'A' },
   power: { metric: 'W', us: 'W' },
 };
 
@@ -47,9 +45,6 @@ const signs: Readonly<Record<string, string>> = {
   ft_min: 'ft/min',
   degC: '°C',
   degF: '°F',
-  ohm: 'Ω',
-  mohm: 'mΩ',
-  kohm: 'kΩ',
 };
 
 /** The units a number may be entered in; none for a bare number. */
