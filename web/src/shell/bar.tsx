@@ -52,7 +52,7 @@ function Places({ place, card }: Pick<BarProps, 'place' | 'card'>) {
         {say('app.lines')}
       </Link>
       {card === undefined ? null : (
-        <Link href={card} className="place" aria-current={place === 'card' ? 'page' : undefined}>
+        <Link href={card} className="place place-card" aria-current={place === 'card' ? 'page' : undefined}>
           {say('card.title')}
         </Link>
       )}
