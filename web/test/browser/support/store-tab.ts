@@ -2,8 +2,8 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import type { PlantStore } from '../../../src/store/plant-store.ts';
 import { launchProfile } from '../../../../tools/browser/launch.ts';
+import type { PlantStore } from '../../../src/store/plant-store.ts';
 import type { StorePage } from './store-page/store-page.ts';
 
 /** What a tab of the store page offers inside the browser. */
