@@ -16,6 +16,8 @@ export default defineConfig({
     emptyOutDir: true,
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // What is needed before anything is shown comes as one file: each of many small ones costs a turn of its own.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
     chunkSizeWarningLimit: 2500,
   },
 });

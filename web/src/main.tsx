@@ -8,7 +8,6 @@ import { afterFirstPaint } from './offline/after-first-paint.ts';
 import { AppNotices } from './offline/app-notices.tsx';
 import { waitForInstallQuestion } from './offline/install.ts';
 import { keepAppFiles } from './offline/update.ts';
-import { readyCard } from './places/card/card-place-later.tsx';
 import { loadSettings } from './settings/settings.ts';
 import { SettingsProvider } from './settings/use-settings.tsx';
 import { App } from './shell/app.tsx';
@@ -21,22 +20,22 @@ if (root === null) throw new Error('index.html has no element with the id root')
 
 waitForInstallQuestion();
 const opening = startStore();
-await readyLanguage(loadSettings().language);
+const page = createRoot(root);
 
-createRoot(root).render(
-  <StrictMode>
-    <SettingsProvider>
-      <SpeechProvider>
-        <AppNotices />
-        <StoreProvider opening={opening}>
-          <App />
-        </StoreProvider>
-      </SpeechProvider>
-    </SettingsProvider>
-  </StrictMode>,
+void readyLanguage(loadSettings().language).then(() =>
+  page.render(
+    <StrictMode>
+      <SettingsProvider>
+        <SpeechProvider>
+          <AppNotices />
+          <StoreProvider opening={opening}>
+            <App />
+          </StoreProvider>
+        </SpeechProvider>
+      </SettingsProvider>
+    </StrictMode>,
+  ),
 );
 
-afterFirstPaint(() => {
-  readyCard();
-  if (import.meta.env.PROD) void keepAppFiles();
-});
+// Not before the plant is read: nothing may hold up what people wait for.
+if (import.meta.env.PROD) void opening.then(() => afterFirstPaint(() => void keepAppFiles()));

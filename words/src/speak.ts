@@ -42,7 +42,7 @@ interface Reading {
 
 /** The voice for one language, whose sentences are given, and one unit system. */
 export function speak({ language, units, sentences }: Reading): Voice {
-  const say = (key: MessageKey, params: Params = {}) => sentenceOf(sentences()[key], language, key, params);
+  const say = (key: MessageKey, params: Params = {}) => sentenceOf(sentences()[key], language, params);
   const has = (key: string): key is MessageKey => Object.hasOwn(sentences(), key);
   const reader: Reader = {
     language,
@@ -77,8 +77,11 @@ interface Compiled {
 }
 const compiled = new Map<string, Compiled>();
 
-function compiledMessage(text: string, language: Language, key: MessageKey): Compiled {
-  const id = `${language} ${key}`;
+/** Signs with a meaning in a message; most messages have none and are said as they stand. */
+const signs = /[{}'#]/;
+
+function compiledMessage(text: string, language: Language): Compiled {
+  const id = `${language} ${text}`;
   const known = compiled.get(id);
   if (known !== undefined) return known;
   const format = compileMessage(text, language);
@@ -87,9 +90,10 @@ function compiledMessage(text: string, language: Language, key: MessageKey): Com
   return fresh;
 }
 
-function sentenceOf(text: string | undefined, language: Language, key: MessageKey, params: Params): string {
+function sentenceOf(text: string | undefined, language: Language, params: Params): string {
   if (text === undefined) return '';
-  const { format, uses } = compiledMessage(text, language, key);
+  if (!signs.test(text)) return text;
+  const { format, uses } = compiledMessage(text, language);
   return String(format.format(plainValues(language, params, uses)));
 }
 

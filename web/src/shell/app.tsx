@@ -3,7 +3,7 @@ import type { Plant } from '@loopwright/plant';
 import { useEffect, useMemo } from 'react';
 import { useLocation, useRoute } from 'wouter';
 import { cardAddress } from '../places/card/card-address.ts';
-import { CardPlace } from '../places/card/card-place-later.tsx';
+import { CardPlace, useReadyCard } from '../places/card/card-place-later.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
@@ -86,6 +86,7 @@ function Places({ plant, position }: PlacesProps) {
   const place = position === undefined ? 'lines' : 'card';
   const next = position ?? firstTorn(overview)?.position.id;
   const card = next === undefined ? undefined : cardAddress(next);
+  useReadyCard(plant, position === undefined ? next : undefined, now);
   const [path] = useLocation();
   if (/^\/stores(\/|$)/.test(path)) return <StoresPlace path={path.slice('/stores'.length)} now={now} card={card} />;
   return (

@@ -1,5 +1,9 @@
-import { type ComponentProps, Suspense } from 'react';
+import type { Plant } from '@loopwright/plant';
+import { wholeLanguages } from '@loopwright/words';
+import { type ComponentProps, Suspense, useEffect } from 'react';
+import { afterFirstPaint } from '../../offline/after-first-paint.ts';
 import { fetchedLater } from '../../offline/fetched-later.tsx';
+import { useSettings } from '../../settings/use-settings.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { CardPlace as CardPlaceNow } from './card-place.tsx';
 
@@ -16,8 +20,25 @@ export function CardPlace(props: ComponentProps<typeof CardPlaceNow>) {
   );
 }
 
-/** Fetches the card's part while nobody waits for it, so that the tap on a position opens it at once. */
-export function readyCard(): void {
-  // Fetched again by the tap itself where it failed.
-  void fetchCard().catch(() => undefined);
+/**
+ * Fetches the card's part and computes the card that will most likely be asked for, while nobody waits for either, so that
+ * the tap opens it at once.
+ *
+ * @param position - whose card; undefined while another stands open
+ */
+export function useReadyCard(plant: Plant, position: string | undefined, now: string): void {
+  const speech = useSpeech();
+  const { people, press } = useSettings().settings;
+  useEffect(() => {
+    let wanted = true;
+    const prepare = async () => {
+      const [{ prepareCard }] = await Promise.all([import('./card-place.tsx'), wholeLanguages()]);
+      if (wanted && position !== undefined) prepareCard({ plant, position, now, people, press, speech });
+    };
+    // What fails here is tried again by the tap itself, and said there.
+    afterFirstPaint(() => void (wanted && prepare().catch(() => undefined)));
+    return () => {
+      wanted = false;
+    };
+  }, [plant, position, now, people, press, speech]);
 }

@@ -5,7 +5,7 @@ import { useSettings } from '../../settings/use-settings.tsx';
 import { Said } from '../../shell/said.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { CardEnds } from './card-ends.tsx';
-import { type CardResult, cardResult } from './card-result.ts';
+import { type CardResult, cardAsked } from './card-result.ts';
 import { PeopleQuestion } from './people-question.tsx';
 
 interface CardPlaceProps {
@@ -14,12 +14,14 @@ interface CardPlaceProps {
   readonly now: string;
 }
 
+export { prepareCard } from './card-result.ts';
+
 /** What do I cut, punch, thread, press here? Mounted anew for each position. */
 export function CardPlace({ plant, position, now }: CardPlaceProps) {
   const speech = useSpeech();
   const { people, press } = useSettings().settings;
   const result = useMemo(
-    () => cardResult({ plant, position, now, people, press, speech }),
+    () => cardAsked({ plant, position, now, people, press, speech }),
     [plant, position, now, people, press, speech],
   );
   const place = useRef<HTMLDivElement>(null);

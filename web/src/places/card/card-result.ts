@@ -10,7 +10,8 @@ export type CardResult =
   | { readonly status: 'unknown-position' }
   | { readonly status: 'refused'; readonly sentence: string };
 
-interface CardRequest {
+/** What a card is asked for. */
+export interface CardRequest {
   readonly plant: Plant;
   readonly position: string;
   readonly now: string;
@@ -33,4 +34,21 @@ export function cardResult({ plant, position, now, people, press, speech }: Card
     const why = sentence(speech, problem);
     return { status: 'refused', sentence: speech.say('app.card.refused.next', { why }) };
   }
+}
+
+let prepared: { readonly request: CardRequest; readonly result: CardResult } | undefined;
+
+/** Computes a card that will most likely be asked for next, while nobody waits. */
+export function prepareCard(request: CardRequest): void {
+  prepared = { request, result: cardResult(request) };
+}
+
+/** The card asked for: the prepared one when it was made for just this, else computed now. */
+export function cardAsked(request: CardRequest): CardResult {
+  const isSame = prepared !== undefined && keysOf(request).every((key) => prepared?.request[key] === request[key]);
+  return isSame && prepared !== undefined ? prepared.result : cardResult(request);
+}
+
+function keysOf(request: CardRequest): readonly (keyof CardRequest)[] {
+  return Object.keys(request) as (keyof CardRequest)[];
 }
