@@ -19,6 +19,8 @@ describe('the measures themselves', () => {
     expect(await page.evaluate(cutText)).toHaveLength(1);
     await page.setContent('<button style="width:60px;white-space:nowrap">much too long</button>');
     expect((await page.evaluate(cutText)).length).toBeGreaterThan(0);
+    await page.setContent('<div style="width:90px;overflow:auto"><p style="width:max-content">much too long</p></div>');
+    expect((await page.evaluate(cutText)).join()).toContain('part of the page');
     await page.setContent('<p style="width:900px">wide</p>');
     expect((await page.evaluate(cutText)).join()).toContain('page');
     await page.setContent('<p>This fits.</p>');
