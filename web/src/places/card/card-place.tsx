@@ -1,5 +1,6 @@
 import type { Plant } from '@loopwright/plant';
 import { useEffect, useMemo, useRef } from 'react';
+import { afterFirstPaint } from '../../offline/after-first-paint.ts';
 import { PageView } from '../../page/page-view.tsx';
 import { useSettings } from '../../settings/use-settings.tsx';
 import { Said } from '../../shell/said.tsx';
@@ -27,7 +28,7 @@ export function CardPlace({ plant, position, now }: CardPlaceProps) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => arriveAt(place.current), []);
   return (
-    <div ref={place}>
+    <div ref={place} data-opening="">
       <CardOutcome result={result} position={position} asked={people !== undefined} />
     </div>
   );
@@ -37,6 +38,7 @@ export function CardPlace({ plant, position, now }: CardPlaceProps) {
 function arriveAt(place: HTMLElement | null): void {
   window.scrollTo(0, 0);
   place?.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+  requestAnimationFrame(() => afterFirstPaint(() => place?.removeAttribute('data-opening')));
 }
 
 interface CardOutcomeProps {
