@@ -3,6 +3,7 @@ export { drawingSvg, type InkColours, paperInks } from './drawing/drawing-svg.ts
 export { threadDrawing } from './page/card/thread-drawing.ts';
 export { type CardCode, cardCode, readCardCode } from './page/card-code.ts';
 export { cardPage } from './page/card-page.ts';
+export { figureOf } from './page/figure.ts';
 export type {
   Block,
   Drawing,

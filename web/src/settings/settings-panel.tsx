@@ -1,6 +1,7 @@
 import type { Plant } from '@loopwright/plant';
 import { type Language, languages, unitSystems } from '@loopwright/words';
 import { AboutApp } from '../offline/about-app.tsx';
+import { PlantChoice } from '../places/start/plant-choice.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { DeviceNotices } from '../store/store-notices.tsx';
 import { ChoiceGroup } from './choice-group.tsx';
@@ -16,6 +17,7 @@ export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) 
     <>
       {plant === undefined ? null : <JobChoices plant={plant} />}
       <ReaderChoices />
+      {plant === undefined ? null : <PlantChoice />}
       {plant === undefined ? null : <DeviceNotices />}
       <AboutApp />
     </>

@@ -7,6 +7,8 @@ import { CardPlace, useReadyCard } from '../places/card/card-place-later.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
+import { startAddress } from '../places/start/start-address.ts';
+import { StartPlace } from '../places/start/start-place-later.tsx';
 import { StoresPlace } from '../places/stores/stores-place-later.tsx';
 import type { PlantFault } from '../plant/load-plant.ts';
 import { useNow } from '../plant/use-now.ts';
@@ -36,6 +38,8 @@ interface WithStoreProps {
 /** An empty device shows what became of the server's plant; any other its own. */
 function WithStore({ position, asked, fault, readAgain }: WithStoreProps) {
   const { state } = useStore();
+  const [isStarting] = useRoute(startAddress);
+  if (isStarting && (asked || !state.empty)) return <StartPlace />;
   if (!state.empty) return <Places plant={state.plant} position={position} />;
   if (!asked || fault === undefined) return <Waiting />;
   return (

@@ -1,5 +1,6 @@
 import { problemSentence } from '@loopwright/words';
 import { keyed } from '../page/keyed.ts';
+import { StartLink } from '../places/start/start-link.tsx';
 import type { PlantFault } from '../plant/load-plant.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { Said } from './said.tsx';
@@ -17,7 +18,11 @@ export function PlantProblem({ fault, onAgain }: PlantProblemProps) {
   const { say } = speech;
   const title = say('app.plant.failed');
   if (fault.kind !== 'mistakes') {
-    return <Said title={title} next={say(`app.plant.${fault.kind}`, { reason: fault.reason })} onAgain={onAgain} />;
+    return (
+      <Said title={title} next={say(`app.plant.${fault.kind}`, { reason: fault.reason })} onAgain={onAgain}>
+        <StartLink begun={false} />
+      </Said>
+    );
   }
   const { problems } = fault;
   return (
@@ -27,6 +32,7 @@ export function PlantProblem({ fault, onAgain }: PlantProblemProps) {
           <li key={key}>{problemSentence(speech, item)}</li>
         ))}
       </ul>
+      <StartLink begun={false} />
     </Said>
   );
 }

@@ -1,3 +1,4 @@
+import { StartLink } from '../places/start/start-link.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { noticesOf } from './notices.ts';
 import { useStore } from './use-store.tsx';
@@ -9,7 +10,12 @@ export function StoreNotices() {
   const urgent = noticesOf(state).filter((notice) => notice.urgent);
   return (
     <>
-      {state.demo ? <p className="soft">{say('store.demo')}</p> : null}
+      {state.demo ? (
+        <div className="demo-note">
+          <p className="soft">{say('store.demo')}</p>
+          <StartLink begun={false} />
+        </div>
+      ) : null}
       {urgent.map(({ code, data }) => (
         <p key={code} role="status" data-notice={code}>
           {say(`store.notice.${code}`, data)}

@@ -3,10 +3,12 @@ import type { Catalogue } from './en.ts';
 import { fieldsDe } from './fields/de.ts';
 import { firstDe } from './first-de.ts';
 import { formulasDe } from './formulas/de.ts';
+import { geometryDe } from './geometry/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
+import { startDe } from './start/de.ts';
 import { stepsDe } from './steps/de.ts';
 import { stockDe } from './stock/de.ts';
 import { storesDe } from './stores/de.ts';
@@ -20,10 +22,12 @@ export const de: Catalogue = {
   ...cardDe,
   ...fieldsDe,
   ...formulasDe,
+  ...geometryDe,
   ...meaningsDe,
   ...missingDe,
   ...recordsDe,
   ...refusalsDe,
+  ...startDe,
   ...stepsDe,
   ...stockDe,
   ...storesDe,

@@ -2,10 +2,12 @@ import { cardEn } from './card/en.ts';
 import { fieldsEn } from './fields/en.ts';
 import { firstEn } from './first-en.ts';
 import { formulasEn } from './formulas/en.ts';
+import { geometryEn } from './geometry/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
+import { startEn } from './start/en.ts';
 import { stepsEn } from './steps/en.ts';
 import { stockEn } from './stock/en.ts';
 import { storesEn } from './stores/en.ts';
@@ -19,10 +21,12 @@ export const en = {
   ...cardEn,
   ...fieldsEn,
   ...formulasEn,
+  ...geometryEn,
   ...meaningsEn,
   ...missingEn,
   ...recordsEn,
   ...refusalsEn,
+  ...startEn,
   ...stepsEn,
   ...stockEn,
   ...storesEn,

@@ -3,10 +3,12 @@ import type { Catalogue } from './en.ts';
 import { fieldsEs } from './fields/es.ts';
 import { firstEs } from './first-es.ts';
 import { formulasEs } from './formulas/es.ts';
+import { geometryEs } from './geometry/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
+import { startEs } from './start/es.ts';
 import { stepsEs } from './steps/es.ts';
 import { stockEs } from './stock/es.ts';
 import { storesEs } from './stores/es.ts';
@@ -20,10 +22,12 @@ export const es: Catalogue = {
   ...cardEs,
   ...fieldsEs,
   ...formulasEs,
+  ...geometryEs,
   ...meaningsEs,
   ...missingEs,
   ...recordsEs,
   ...refusalsEs,
+  ...startEs,
   ...stepsEs,
   ...stockEs,
   ...storesEs,

@@ -5,6 +5,7 @@ import { useLocation } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { StoreNotices } from '../../store/store-notices.tsx';
 import { cardAddress } from '../card/card-address.ts';
+import { StartLink } from '../start/start-link.tsx';
 import { FindField } from './find-field.tsx';
 import { FirstAction } from './first-action.tsx';
 import { FoundList } from './found-list.tsx';
@@ -83,6 +84,13 @@ function LinesTitle({ plant, main }: { readonly plant: Plant; readonly main: boo
 
 function AllLines({ overview, chosen }: { readonly overview: LinesOverview; readonly chosen: string | undefined }) {
   const { say } = useSpeech();
-  if (overview.lines.length === 0) return <p>{say('app.lines.none')}</p>;
+  if (overview.lines.length === 0) {
+    return (
+      <div className="said">
+        <p>{say('app.lines.none')}</p>
+        <StartLink begun />
+      </div>
+    );
+  }
   return overview.lines.map((group) => <LineGroup key={group.line.id} group={group} chosen={chosen} />);
 }

@@ -38,7 +38,8 @@ export function takeBack(store: PlantStore, voice: Voice, ...eventIds: readonly 
   return outcomeOf(voice, store.undo(...eventIds));
 }
 
-async function outcomeOf(voice: Voice, writing: Promise<Saved>): Promise<KeepOutcome> {
+/** What came of a writing: kept, or the sentence that says why not. */
+export async function outcomeOf(voice: Voice, writing: Promise<Saved>): Promise<KeepOutcome> {
   try {
     return { saved: await writing };
   } catch (problem) {

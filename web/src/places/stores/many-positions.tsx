@@ -16,7 +16,7 @@ interface ManyPositionsProps {
 }
 
 /** More in one go is most likely a slip of the finger. */
-const mostAtOnce = 500;
+export const mostAtOnce = 500;
 
 /** Positions 1 to n of a line in one go; those that are there already stay as they are. */
 export function ManyPositions({ store, state, line }: ManyPositionsProps) {
@@ -131,7 +131,8 @@ function nextNumber(plant: Plant, line: string): number {
   return Math.floor(Math.max(0, ...own.map(({ number }) => number))) + 1;
 }
 
-function newPosition(line: string, number: number, status: 'running' | 'empty'): readonly Change[] {
+/** The change that says that a position is there. */
+export function newPosition(line: string, number: number, status: 'running' | 'empty'): readonly Change[] {
   const thing = positionSchema.parse({ id: positionId(line, number), source: 'person', line, number, status });
   return definitionOf('positions', thing);
 }

@@ -8,7 +8,7 @@ const manyThings = '~many';
 export type StoreView =
   | { readonly view: 'kinds' }
   | { readonly view: 'list' | 'new'; readonly kind: string }
-  | { readonly view: 'thing' | 'edit' | 'many'; readonly kind: string; readonly id: string };
+  | { readonly view: 'thing' | 'edit' | 'geometry' | 'many'; readonly kind: string; readonly id: string };
 
 export const storesAddress = '/stores';
 
@@ -35,6 +35,11 @@ export function editAddress(kind: StoreKind, id: string): string {
   return `${thingAddress(kind, id)}/edit`;
 }
 
+/** Address of the editor of how the belt of a line runs. */
+export function geometryAddress(line: string): string {
+  return `${thingAddress('lines', line)}/geometry`;
+}
+
 /** Reads what stands behind `/stores` in an address. */
 export function storeView(path: string): StoreView {
   const [kind = '', id = '', action = ''] = path.split('/').filter(Boolean).map(decoded);
@@ -42,6 +47,7 @@ export function storeView(path: string): StoreView {
   if (id === '') return { view: 'list', kind };
   if (id === newThing) return { view: 'new', kind };
   if (id === manyThings) return { view: 'many', kind, id: action };
+  if (kind === 'lines' && action === 'geometry') return { view: 'geometry', kind, id };
   return { view: action === 'edit' ? 'edit' : 'thing', kind, id };
 }
 

@@ -43,7 +43,7 @@ export function StoresPlace({ path, now, card }: StoresPlaceProps) {
 function wayBack(view: StoreView, say: ReturnType<typeof useSpeech>['say']) {
   if (view.view === 'kinds' || view.view === 'list' || !isStoreKind(view.kind)) return undefined;
   if (view.view === 'many') return { href: thingAddress('lines', view.id), to: view.id };
-  if (view.view === 'edit') return { href: thingAddress(view.kind, view.id), to: view.id };
+  if (view.view === 'edit' || view.view === 'geometry') return { href: thingAddress(view.kind, view.id), to: view.id };
   return { href: listAddress(view.kind), to: say(`stores.kind.${view.kind}`) };
 }
 

@@ -1,12 +1,15 @@
+import type { Line } from '@loopwright/plant';
 import { useEffect, useMemo, useRef } from 'react';
 import { useLocation } from 'wouter';
 import type { PlainThing } from '../../form/entries.ts';
 import { ThingForm } from '../../form/thing-form.tsx';
 import { type StoreKind, thingLayouts } from '../../form/thing-layout.ts';
 import type { SaveOutcome } from '../../form/use-save.ts';
+import { Said } from '../../shell/said.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore, StoreState } from '../../store/plant-store.ts';
 import { definitionOf, keep, type Written } from './keep.ts';
+import { LineGeometry } from './line/line-geometry-later.tsx';
 import { ManyPositions } from './many-positions.tsx';
 import { proposedThing } from './proposed-thing.ts';
 import { listAddress, type StoreView, thingAddress } from './store-address.ts';
@@ -54,9 +57,28 @@ function ChosenThing(props: ThingPaneProps & { readonly kind: StoreKind }) {
   const [, goTo] = useLocation();
   if (view.view === 'thing') return <ThingView {...props} id={view.id} />;
   if (view.view === 'many' && kind === 'positions') return <ManyPositions {...props} line={view.id} />;
+  if (view.view === 'geometry') return <GeometryOf {...props} line={props.state.plant.lines[view.id]} id={view.id} />;
   const id = view.view === 'edit' ? view.id : undefined;
   return (
     <EditThing {...props} id={id} onLeave={() => goTo(id === undefined ? listAddress(kind) : thingAddress(kind, id))} />
+  );
+}
+
+interface GeometryOfProps extends ThingPaneProps {
+  readonly line: Line | undefined;
+  readonly id: string;
+}
+
+function GeometryOf({ store, state, line, id }: GeometryOfProps) {
+  const { say } = useSpeech();
+  if (line === undefined) return <Said title={say('stores.gone', { id })} next={say('stores.unknown.next')} />;
+  return (
+    <>
+      <h1 tabIndex={-1} className="thing-title">
+        {say('geometry.title', { line: line.id })}
+      </h1>
+      <LineGeometry store={store} plant={state.plant} line={line} />
+    </>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { Plant } from '@loopwright/plant';
+import type { Line, Plant } from '@loopwright/plant';
 import { Link } from 'wouter';
 import { BadgeShape } from '../../form/badge-shape.tsx';
 import type { PlainThing } from '../../form/entries.ts';
@@ -9,8 +9,9 @@ import type { PlantStore } from '../../store/plant-store.ts';
 import { cardAddress } from '../card/card-address.ts';
 import { CheckDue } from './check-due.tsx';
 import type { Written } from './keep.ts';
+import { isMeasured, knownGeometry } from './line/geometry.ts';
 import { RemoveThing } from './remove-thing.tsx';
-import { editAddress, manyAddress } from './store-address.ts';
+import { editAddress, geometryAddress, manyAddress } from './store-address.ts';
 import { ThingFacts } from './thing-facts.tsx';
 import { ThingHistory } from './thing-history.tsx';
 import { UsedBy } from './used-by.tsx';
@@ -66,6 +67,7 @@ function ThereThing({
 }: ThingViewProps & { readonly plant: Plant; readonly thing: PlainThing }) {
   const { say } = useSpeech();
   const press = kind === 'presses' ? plant.presses[id] : undefined;
+  const line = kind === 'lines' ? plant.lines[id] : undefined;
   return (
     <>
       {press === undefined ? null : <CheckDue press={press} now={now} />}
@@ -75,18 +77,24 @@ function ThereThing({
         </Link>
       ) : null}
       <ThingFacts kind={kind} thing={thing} />
-      {kind === 'lines' ? <LineParts line={id} /> : null}
+      {line === undefined ? null : <LineParts plant={plant} line={line} />}
       <UsedBy plant={plant} kind={kind} id={id} />
     </>
   );
 }
 
-function LineParts({ line }: { readonly line: string }) {
+/** What belongs to a line: how its belt runs, and its positions. */
+function LineParts({ plant, line }: { readonly plant: Plant; readonly line: Line }) {
   const { say } = useSpeech();
+  const measured = isMeasured(knownGeometry(plant, line));
   return (
-    <section className="part">
-      <h2>{say('stores.kind.positions')}</h2>
-      <Link href={manyAddress(line)} className="button">
+    <section className="part line-parts">
+      <h2>{say('geometry.part')}</h2>
+      {measured ? null : <p>{say('geometry.none')}</p>}
+      <Link href={geometryAddress(line.id)} className="button">
+        {say(measured ? 'geometry.change' : 'geometry.open')}
+      </Link>
+      <Link href={manyAddress(line.id)} className="button">
         {say('stores.many.open')}
       </Link>
     </section>

@@ -25,14 +25,22 @@ interface ReaderOptions {
   /** Settings stored on the device; none for somebody who comes for the first time. */
   readonly settings?: Settings | undefined;
   readonly locale?: string;
+  /** Whether the screen is touched. */
+  readonly hasTouch?: boolean;
 }
 
 /** Opens the browser for one reader and keeps note of everything that must not happen. */
 export async function openReader(browser: Browser, options: ReaderOptions = {}): Promise<Reader> {
-  const { viewport = phone, locale = 'en-GB' } = options;
+  const { viewport = phone, locale = 'en-GB', hasTouch = false } = options;
   const settings = 'settings' in options ? options.settings : answered;
   // Each reader comes with an empty browser: to keep the app's files in it is tried once, in offline.test.ts.
-  const context = await browser.newContext({ viewport, locale, acceptDownloads: true, serviceWorkers: 'block' });
+  const context = await browser.newContext({
+    viewport,
+    locale,
+    hasTouch,
+    acceptDownloads: true,
+    serviceWorkers: 'block',
+  });
   const trouble = await watchTrouble(context);
   if (settings !== undefined) await storeSettings(context, settings);
   const page = await context.newPage();

@@ -6,4 +6,7 @@ export const placesDe: Readonly<Record<keyof typeof placesEn, string>> = {
   'card.cut.endless': 'Endlos, schlaff',
   'stores.title': 'Bestand',
   'stores.new.badges': 'Abzeichen eintragen',
+  'start.begin': 'Eigenes Werk anlegen',
+  'start.go-on': 'Mit meinem Werk weitermachen',
+  'start.plants': 'Werke auf diesem Gerät',
 };

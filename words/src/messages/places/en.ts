@@ -5,4 +5,7 @@ export const placesEn = {
   'card.cut.endless': 'Endless, slack',
   'stores.title': 'Stores',
   'stores.new.badges': 'Enter a badge',
+  'start.begin': 'Start my own plant',
+  'start.go-on': 'Go on with my plant',
+  'start.plants': 'Plants on this device',
 } as const;

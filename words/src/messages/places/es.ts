@@ -6,4 +6,7 @@ export const placesEs: Readonly<Record<keyof typeof placesEn, string>> = {
   'card.cut.endless': 'Sin fin, sin tensión',
   'stores.title': 'Existencias',
   'stores.new.badges': 'Anotar un distintivo',
+  'start.begin': 'Crear mi propia planta',
+  'start.go-on': 'Seguir con mi planta',
+  'start.plants': 'Plantas en este dispositivo',
 };

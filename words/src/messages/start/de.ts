@@ -1,0 +1,31 @@
+import type { startEn } from './en.ts';
+
+export const startDe: Readonly<Record<keyof typeof startEn, string>> = {
+  'start.title': 'Eigenes Werk',
+  'start.step': '{at} von {count}: {step}',
+  'start.step.name': 'der Name',
+  'start.step.belts': 'der Riemen',
+  'start.step.lines': 'die Linie',
+  'start.step.measure': 'der Riemenlauf',
+  'start.step.positions': 'die Positionen',
+  'start.done': 'fertig',
+  'start.leave': 'Verlassen und später weitermachen',
+  'start.next': 'Speichern und weiter',
+  'start.name': 'Wie heißt das Werk?',
+  'start.name.help': 'Der Name steht auf jeder Karte. Das Werk bleibt auf diesem Gerät.',
+  'start.name.demo': 'Das Demowerk bleibt auch auf diesem Gerät; die Einstellungen führen dorthin zurück.',
+  'start.name.missing': 'Es ist nichts eingetragen. Einen Namen eingeben, unter dem man das Werk kennt.',
+  'start.belts': 'Welcher Riemen läuft dort?',
+  'start.help.belts': 'Diese Zahlen vom Datenblatt des Riemens abschreiben. Es gilt immer vor jeder Zahl von uns.',
+  'start.lines': 'Auf welcher Linie läuft er?',
+  'start.help.lines': 'Die Last schätzen, wenn niemand sie gewogen hat; sie lässt sich jederzeit ändern.',
+  'start.positions': 'Wie viele Riemen laufen auf {line}?',
+  'start.positions.help': 'Eine Position für jeden Riemen, entlang der Linie gezählt: 1, 2, 3.',
+  'start.positions.count': 'Anzahl der Positionen',
+  'start.positions.wrong': 'eingegeben „{value}“, nötig ist eine ganze Zahl von 1 bis {max}. Die Riemen zählen.',
+  'start.ready': 'Die erste Karte ist fertig',
+  'start.ready.help':
+    'Was das Werk noch nicht weiß, etwa Stanzmesser, Heizpresse oder Heizprogramm, steht auf der Karte als etwas, das zu messen oder nachzusehen ist.',
+  'start.ready.card': 'Verbindungskarte {position}',
+  'start.ready.more': 'Mehr im Bestand eintragen',
+};
