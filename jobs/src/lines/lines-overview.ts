@@ -1,6 +1,5 @@
 import type { Belt, Line, Plant, Position } from '@loopwright/plant';
-import { endlessLength } from '../loop/endless-length.ts';
-import { isLoop, type Loop, loopOf } from '../loop/loop.ts';
+import { type LineParts, lineLengths, partsOfLines } from './line-lengths.ts';
 import { type PositionState, positionState, positionStates, revolutionsOf } from './position-state.ts';
 
 export type StateCounts = Readonly<Record<PositionState, number>>;
@@ -36,41 +35,18 @@ export interface LinesOverview {
  * @returns lines in the order of their ids, positions in the order of their numbers
  */
 export function linesOverview(plant: Plant, now: string): LinesOverview {
-  const byLine = groupByLine(Object.values(plant.positions));
-  const lines = Object.values(plant.lines)
-    .sort((a, b) => (a.id < b.id ? -1 : 1))
-    .map((line) => lineSummary(plant, line, byLine.get(line.id) ?? [], now));
+  const lines = partsOfLines(plant).map((parts) => lineSummary(parts, now));
   return { lines, counts: count(lines.flatMap(({ positions }) => positions)) };
 }
 
-function groupByLine(positions: readonly Position[]): ReadonlyMap<string, readonly Position[]> {
-  const groups = new Map<string, Position[]>();
-  for (const position of positions) {
-    const group = groups.get(position.line);
-    if (group) group.push(position);
-    else groups.set(position.line, [position]);
-  }
-  return groups;
+function lineSummary(parts: LineParts, now: string): LineSummary {
+  const { line, belt } = parts;
+  const { path_m, endless_m } = lineLengths(parts);
+  const positions = parts.positions.map((position, i) => positionSummary(position, line, endless_m[i], now));
+  return { line, ...(belt && { belt }), ...(path_m !== undefined && { path_m }), positions, counts: count(positions) };
 }
 
-function lineSummary(plant: Plant, line: Line, positions: readonly Position[], now: string): LineSummary {
-  const belt = plant.belts[line.belt];
-  const solved = belt && loopOf(plant, line, belt);
-  const loop = isLoop(solved) ? solved : undefined;
-  const list = [...positions]
-    .sort((a, b) => a.number - b.number)
-    .map((position) => positionSummary(position, line, loop, now));
-  return {
-    line,
-    ...(belt && { belt }),
-    ...(loop && { path_m: loop.path.length_m }),
-    positions: list,
-    counts: count(list),
-  };
-}
-
-function positionSummary(position: Position, line: Line, loop: Loop | undefined, now: string): PositionSummary {
-  const endless_m = endlessLength(position, line, loop)?.endless.value;
+function positionSummary(position: Position, line: Line, endless_m: number | undefined, now: string): PositionSummary {
   const revolutions = endless_m === undefined ? undefined : revolutionsOf(position, line, endless_m, now);
   return {
     position,

@@ -46,17 +46,38 @@ interface Candidate {
  * @returns undefined when nothing is known
  */
 export function endlessLength(position: Position, line: Line, loop: Loop | undefined): EndlessLength | undefined {
-  const candidates = [survey(line, loop), record(position), oldBelt(position, line)].filter((c) => c !== undefined);
+  const candidates = known(survey(line, loop), position, line);
   if (candidates.length === 0) return undefined;
-  const joined = reconcileLengths(
-    candidates.map(({ kind, length, half_m }) => ({ kind, length_m: length.value, standardUncertainty_m: half_m / 2 })),
-  );
+  const joined = reconcileLengths(candidates.map(asSource));
   return {
     endless: estimate(candidates, joined.length_m, joined.range_m),
     sources: candidates.map(({ kind, length }, i) => ({ kind, length, weight: joined.weights[i] ?? 0 })),
     agree: joined.agree,
     difference: computed('length', spread(candidates)),
   };
+}
+
+/**
+ * The endless lengths of a line's positions as bare numbers: what a list of thousands needs. What is the same for the
+ * whole line is computed once.
+ *
+ * @returns a function from a position to its endless length [m], undefined when nothing is known
+ */
+export function endlessLengthsOf(line: Line, loop: Loop | undefined): (position: Position) => number | undefined {
+  const path = survey(line, loop);
+  return (position) => {
+    const candidates = known(path, position, line);
+    const [only] = candidates;
+    return candidates.length > 1 ? reconcileLengths(candidates.map(asSource)).length_m : only?.length.value;
+  };
+}
+
+function known(path: Candidate | undefined, position: Position, line: Line): readonly Candidate[] {
+  return [path, record(position), oldBelt(position, line)].filter((candidate) => candidate !== undefined);
+}
+
+function asSource({ kind, length, half_m }: Candidate) {
+  return { kind, length_m: length.value, standardUncertainty_m: half_m / 2 };
 }
 
 function survey(line: Line, loop: Loop | undefined): Candidate | undefined {

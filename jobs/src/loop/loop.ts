@@ -47,7 +47,7 @@ export interface NoLoop {
  *
  * @returns the loop; `undefined` when nobody entered pulleys; the refusal when the numbers make no loop
  */
-export function loopOf(plant: Plant, line: Line, belt: Belt): Loop | NoLoop | undefined {
+export function loopOf(plant: Pick<Plant, 'pulleys' | 'surveys'>, line: Line, belt: Belt): Loop | NoLoop | undefined {
   try {
     const led = linePulleys(plant, line.id);
     const pulleys = leadingPulleys(led.pulleys);
