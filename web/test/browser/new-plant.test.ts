@@ -148,8 +148,8 @@ test('[START-01] [START-04] from nothing to a first card by touch, in German, at
   await hands.look('card');
   // The same belt lies slack by its elongation shorter, and is cut one finger longer, tip to tip.
   const endless_mm = path_mm / 1.008;
-  const card = await page.locator('.card').innerText();
-  const numbers = [...card.matchAll(/\d{2}[\s\u202f]\d{3}/g)].map(([text]) => Number(text.replace(/\D/g, '')));
+  const figures = await page.locator('.card .figure-value').allTextContents();
+  const numbers = figures.map((text) => Number(text.replace(/[\s\u202f\u2009]/g, '').replace(',', '.')));
   for (const [name, expected] of [
     ['endless length', endless_mm],
     ['cut length, tip to tip', endless_mm + 80],
@@ -169,11 +169,55 @@ test('[START-01] [START-04] from nothing to a first card by touch, in German, at
       inputs: 'L as above, e = 0.8 %, fingers 80 mm',
     });
   }
-  expect(await page.locator('.card').innerText()).toContain('Werk Nord');
+  expect(await textOf(page.locator('.card-head'))).toContain('Werk Nord');
   process.stdout.write(
     `From nothing to a first card: ${hands.taps} taps, ${hands.signs} signs, ${hands.questions} questions, about ${Math.round(hands.seconds)} s.\n`,
   );
   expect(hands.seconds).toBeLessThan(300);
   expect(reader.trouble.all).toEqual([]);
+  await reader.close();
+});
+
+test('[START-03] the way is left at any time, taken up where it was left, and the demo plant is a choice away', async () => {
+  const reader = await openReader(browser);
+  const { page } = reader;
+  const forward = page.getByRole('button', { name: 'Save and go on' });
+  await visit(reader, '/');
+  await page.getByRole('link', { name: 'Start my own plant' }).click();
+  // Nothing typed is no name.
+  await forward.click();
+  expect(await textOf(page.getByRole('alert'))).toMatch(/^Nothing is entered/);
+  await page.getByRole('textbox', { name: 'What is the plant called?' }).fill('North works');
+  await forward.click();
+  await page.getByRole('heading', { name: 'Which belt runs there?' }).waitFor();
+  await page.getByRole('textbox', { name: 'Thickness' }).fill('2.4');
+  await page.getByRole('link', { name: 'Leave; go on later' }).click();
+  await page.reload();
+  // The new plant has no lines: the empty list leads back to the same question, with what was typed.
+  await page.getByRole('link', { name: 'Go on with my plant' }).click();
+  await page.getByRole('heading', { name: 'Which belt runs there?' }).waitFor();
+  expect(await page.getByRole('textbox', { name: 'Thickness' }).inputValue()).toBe('2.4');
+  await page.getByRole('link', { name: 'Leave; go on later' }).click();
+  await page.getByRole('link', { name: 'Go on with my plant' }).waitFor();
+  await page.getByRole('button', { name: 'Settings' }).click();
+  await page.getByRole('radio', { name: 'Quillmoor Crate Works' }).click();
+  await page.locator('.tile').first().waitFor();
+  expect(await page.locator('.tile').count()).toBe(60);
+  await page.getByRole('radio', { name: 'North works' }).click();
+  await page.getByRole('link', { name: 'Go on with my plant' }).waitFor();
+  expect(reader.trouble.all).toEqual([]);
+  await reader.close();
+});
+
+test('[START-03] a device without a server and without records starts a plant from nothing', async () => {
+  const reader = await openReader(browser);
+  const { page } = reader;
+  await page.route('**/plant/events.json', (route) => route.fulfill({ status: 503, body: 'gone' }));
+  await visit(reader, '/');
+  await page.getByRole('link', { name: 'Start my own plant' }).click();
+  await page.getByRole('textbox', { name: 'What is the plant called?' }).fill('North works');
+  await page.getByRole('button', { name: 'Save and go on' }).click();
+  await page.getByRole('heading', { name: 'Which belt runs there?' }).waitFor();
+  expect(reader.trouble.all.filter((what) => !what.includes('503'))).toEqual([]);
   await reader.close();
 });

@@ -4,7 +4,7 @@ import { ChoiceGroup } from '../../../settings/choice-group.tsx';
 import { useSpeech } from '../../../speech/use-speech.tsx';
 import { changedRow, freePulleyId, movedRow, newRow } from './geometry.ts';
 import { type EditorProps, GeometryEnd } from './geometry-end.tsx';
-import { LoopDrawing } from './live-drawing.tsx';
+import { LiveStrip } from './live-drawing.tsx';
 import { LoopFacts } from './loop-facts.tsx';
 import type { LoopNow } from './loop-now.ts';
 import { PulleyFields } from './pulley-fields.tsx';
@@ -26,6 +26,7 @@ export function CoordinateEditor(props: EditorProps) {
       {props.head}
       <p>{say('geometry.order')}</p>
       <SourceChoice state={state} />
+      <LiveStrip loop={loop} line={reading.line ?? known.line} layout={undefined} />
       {rows.map((row, at) => (
         <PulleyFields
           key={row.key}
@@ -45,7 +46,6 @@ export function CoordinateEditor(props: EditorProps) {
       </button>
       <TakeUpQuestions plant={plant} state={state} tried={false} />
       <Incomplete pulleys={reading.pulleys} />
-      <LoopDrawing loop={loop} line={reading.line ?? known.line} layout={undefined} />
       <LoopFacts loop={loop} />
       <GeometryEnd {...props} />
     </>

@@ -1,6 +1,7 @@
 import type { Line, Measurement } from '@loopwright/plant';
-import { threadDrawing } from '@loopwright/sheets';
+import { figureOf, threadDrawing } from '@loopwright/sheets';
 import { DrawingView } from '../../../page/drawing-view.tsx';
+import { FigureView } from '../../../page/figure-view.tsx';
 import { Mark } from '../../../page/mark.tsx';
 import { useSpeech } from '../../../speech/use-speech.tsx';
 import { faultSentence } from './fault-sentence.ts';
@@ -29,6 +30,21 @@ export function LoopDrawing({ loop, line, layout }: LoopDrawingProps) {
       {pulleys.length === 0 ? null : <DrawingView drawing={pulleyMap(pulleys, marked, alt)} />}
       {fault === undefined ? null : <FaultText fault={fault} loop={loop} layout={layout} />}
     </>
+  );
+}
+
+/** The drawing and the length together, in sight while one types. */
+export function LiveStrip({ loop, line, layout }: LoopDrawingProps) {
+  const speech = useSpeech();
+  return (
+    <div className="live">
+      <LoopDrawing loop={loop} line={line} layout={layout} />
+      {loop.path === undefined ? null : (
+        <p className="live-length">
+          {speech.say('geometry.length')} <FigureView figure={figureOf(loop.path.length, speech)} />
+        </p>
+      )}
+    </div>
   );
 }
 

@@ -5,7 +5,7 @@ import { type EditorProps, GeometryEnd } from './geometry-end.tsx';
 import { measurementField } from './geometry-fields.ts';
 import { LayoutChoice } from './layout-choice.tsx';
 import { hasTakeUp } from './layout-facts.ts';
-import { LoopDrawing, Sketch } from './live-drawing.tsx';
+import { LiveStrip, Sketch } from './live-drawing.tsx';
 import { LoopFacts } from './loop-facts.tsx';
 import type { Worst } from './loop-now.ts';
 import { MeasureRow, SurveyQuality } from './measure-row.tsx';
@@ -30,9 +30,15 @@ export function SurveyList(props: EditorProps) {
       <LayoutChoice state={state} />
       {layout === undefined ? null : (
         <>
+          {loop === undefined ? (
+            <div className="live">
+              <Sketch reading={reading} layout={layout} focus={focus} />
+            </div>
+          ) : (
+            <LiveStrip loop={loop} line={reading.line ?? known.line} layout={layout} />
+          )}
           <section className="part">
             <h2>{say('geometry.measure')}</h2>
-            <Sketch reading={reading} layout={layout} focus={focus} />
             {surveyQuestions(layout).map(({ field }) => (
               <fieldset key={field} onFocus={() => setFocus(field)}>
                 <MeasureRow plant={plant} state={state} measurement={field} tried={false} />
@@ -42,7 +48,6 @@ export function SurveyList(props: EditorProps) {
           {hasTakeUp(layout) ? <TakeUpQuestions plant={plant} state={state} tried={false} /> : null}
           <SurveyQuality plant={plant} state={state} />
           <Waiting count={reading.missing.length} />
-          {loop === undefined ? null : <LoopDrawing loop={loop} line={reading.line ?? known.line} layout={layout} />}
           {loop === undefined ? null : <LoopFacts loop={loop} onAgain={again} />}
         </>
       )}

@@ -4,7 +4,7 @@ import { useSpeech } from '../../../speech/use-speech.tsx';
 import { type EditorProps, GeometryEnd } from './geometry-end.tsx';
 import { LayoutChoice } from './layout-choice.tsx';
 import { hasTakeUp } from './layout-facts.ts';
-import { LoopDrawing, Sketch } from './live-drawing.tsx';
+import { LiveStrip, LoopDrawing, Sketch } from './live-drawing.tsx';
 import { LoopFacts } from './loop-facts.tsx';
 import { MeasureRow, SurveyQuality } from './measure-row.tsx';
 import { MeasuredList } from './measured-list.tsx';
@@ -57,6 +57,9 @@ export function SurveySteps(props: EditorProps) {
         canGoBack={step !== 'layout'}
         onBack={() => goTo(by(-1))}
       />
+      {step === 'layout' || step === 'result' || state.loop === undefined ? null : (
+        <LiveStrip loop={state.loop} line={reading.line ?? state.known.line} layout={reading.layout} />
+      )}
     </form>
   );
 }
