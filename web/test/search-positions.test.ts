@@ -48,4 +48,12 @@ describe('search of positions', () => {
     expect(idsFor('.*')).toEqual([]);
     expect(plainText('(QM)+[04]')).toBe('qm 04');
   });
+  test('[WEB-03] an id with all of it in one piece comes before those that hold the words apart', () => {
+    const lines = ['L001-100', 'L100-7', 'L100-100'].map((id) => ({ id, words: [] }));
+    expect(searchPositions(lines, '100-100').map(({ id }) => id)).toEqual(['L100-100', 'L001-100']);
+  });
+  test('[WEB-03] a list searched twice answers the same, and a list that changed answers anew', () => {
+    expect(idsFor('qm-02')).toEqual(idsFor('qm-02'));
+    expect(searchPositions([...positions, { id: 'QM-02-9', words: [] }], 'qm-02')).toHaveLength(4);
+  });
 });

@@ -4,6 +4,8 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 interface FindFieldProps {
   readonly typed: string;
   readonly onType: (typed: string) => void;
+  /** Somebody is about to type. */
+  readonly onReady: () => void;
   /** Enter: go to the first position found. */
   readonly onGo: () => void;
   /** Arrow down: move into the list. */
@@ -11,7 +13,7 @@ interface FindFieldProps {
 }
 
 /** The search field. It answers as one types; Enter opens the first position, Escape empties the field. */
-export function FindField({ typed, onType, onGo, onEnterList }: FindFieldProps) {
+export function FindField({ typed, onType, onReady, onGo, onEnterList }: FindFieldProps) {
   const { say } = useSpeech();
   const actions = new Map([
     ['Enter', onGo],
@@ -35,6 +37,7 @@ export function FindField({ typed, onType, onGo, onEnterList }: FindFieldProps) 
         autoCapitalize="none"
         spellCheck={false}
         enterKeyHint="go"
+        onFocus={onReady}
         onChange={(event) => onType(event.target.value)}
         onKeyDown={onKeyDown}
       />

@@ -1,4 +1,6 @@
 import { Link } from 'wouter';
+import { ListParts } from '../../long/list-parts.tsx';
+import { LongList } from '../../long/long-list.tsx';
 import { Mark } from '../../page/mark.tsx';
 import { stateShapes } from '../../page/state-word.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
@@ -11,6 +13,9 @@ interface FoundListProps {
   readonly chosen: string | undefined;
 }
 
+const rowsInPart = 20;
+const rowHeight_px = 76;
+
 /** The positions that answer to a search, one target each; or what to type when none does. */
 export function FoundList({ found, chosen }: FoundListProps) {
   const { say } = useSpeech();
@@ -20,13 +25,19 @@ export function FoundList({ found, chosen }: FoundListProps) {
         {say('app.found', { count: found.length })}
       </p>
       {found.length === 0 ? <p>{say('app.found.none')}</p> : null}
-      <ul className="found">
-        {found.map((position) => (
-          <li key={position.id}>
-            <FoundRow found={position} chosen={position.id === chosen} />
-          </li>
-        ))}
-      </ul>
+      <LongList count={found.length} item_px={rowHeight_px}>
+        <ListParts items={found} size={rowsInPart} first={rowsInPart} nameOf={({ id }) => id}>
+          {(part) => (
+            <ul className="found">
+              {part.map((position) => (
+                <li key={position.id}>
+                  <FoundRow found={position} chosen={position.id === chosen} />
+                </li>
+              ))}
+            </ul>
+          )}
+        </ListParts>
+      </LongList>
     </>
   );
 }

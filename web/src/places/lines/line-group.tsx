@@ -1,14 +1,19 @@
 import type { LinesOverview } from '@loopwright/jobs';
+import { ListParts } from '../../long/list-parts.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { PositionTile } from './position-tile.tsx';
 
 interface LineGroupProps {
   readonly group: LinesOverview['lines'][number];
   readonly chosen: string | undefined;
+  /** How many of its positions are drawn before anybody looked. */
+  readonly first: number;
 }
 
+const tilesInPart = 30;
+
 /** A line with its belt and its positions in the order in which they stand. */
-export function LineGroup({ group, chosen }: LineGroupProps) {
+export function LineGroup({ group, chosen, first }: LineGroupProps) {
   const { write } = useSpeech();
   const { line, positions } = group;
   const id = `line-${line.id}`;
@@ -22,13 +27,17 @@ export function LineGroup({ group, chosen }: LineGroupProps) {
           {line.belt} · {write(line.width_m, 'length')}
         </p>
       </div>
-      <ul className="tiles">
-        {positions.map((summary) => (
-          <li key={summary.position.id}>
-            <PositionTile summary={summary} chosen={summary.position.id === chosen} />
-          </li>
-        ))}
-      </ul>
+      <ListParts items={positions} size={tilesInPart} first={first} nameOf={({ position }) => position.id}>
+        {(part) => (
+          <ul className="tiles">
+            {part.map((summary) => (
+              <li key={summary.position.id}>
+                <PositionTile summary={summary} chosen={summary.position.id === chosen} />
+              </li>
+            ))}
+          </ul>
+        )}
+      </ListParts>
     </section>
   );
 }

@@ -5,14 +5,13 @@ import { useLocation } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { StoreNotices } from '../../store/store-notices.tsx';
 import { cardAddress } from '../card/card-address.ts';
-import { StartLink } from '../start/start-link.tsx';
+import { AllLines } from './all-lines.tsx';
 import { FindField } from './find-field.tsx';
 import { FirstAction } from './first-action.tsx';
 import { FoundList } from './found-list.tsx';
-import { LineGroup } from './line-group.tsx';
 import { type FoundPosition, searchable } from './line-words.ts';
 import { targetsIn } from './move-focus.ts';
-import { searchPositions } from './search-positions.ts';
+import { prepareSearch, searchPositions } from './search-positions.ts';
 import { StateCounts } from './state-counts.tsx';
 
 interface LinesPlaceProps {
@@ -26,7 +25,7 @@ interface LinesPlaceProps {
 export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
   const [typed, setTyped] = useState('');
   const [state, setState] = useState<PositionState>();
-  const found = useFound(plant, overview, typed, state);
+  const { found, prepare } = useFound(plant, overview, typed, state);
   const list = useRef<HTMLDivElement>(null);
   const [, goTo] = useLocation();
   const goToFirst = () => {
@@ -41,6 +40,7 @@ export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
           typed={typed}
           onType={setTyped}
           onGo={goToFirst}
+          onReady={prepare}
           onEnterList={() => targetsIn(list.current)[0]?.focus()}
         />
         <StateCounts counts={overview.counts} chosen={state} onChoose={setState} />
@@ -57,15 +57,28 @@ export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
   );
 }
 
-/** The positions asked for, or undefined while nothing is asked: then all lines are shown. */
+/**
+ * The positions asked for, or undefined while nothing is asked: then all lines are shown. `prepare` makes the search
+ * ready while the first letter is not yet typed.
+ */
 function useFound(plant: Plant, overview: LinesOverview, typed: string, state: PositionState | undefined) {
-  const all = useMemo(() => searchable(plant, overview), [plant, overview]);
-  return useMemo((): readonly FoundPosition[] | undefined => {
+  const all = useMemo(() => once(() => searchable(plant, overview)), [plant, overview]);
+  const found = useMemo((): readonly FoundPosition[] | undefined => {
     const asked = typed.trim() !== '';
     if (!asked && state === undefined) return undefined;
-    const answering = asked ? searchPositions(all, typed) : all;
+    const answering = asked ? searchPositions(all(), typed) : all();
     return answering.filter((position) => state === undefined || position.summary.state === state);
   }, [all, typed, state]);
+  return { found, prepare: () => void prepareSearch(all()) };
+}
+
+/** Computes only when asked, and then once: a list that nobody searches costs nothing. */
+function once<T extends object>(compute: () => T): () => T {
+  let result: T | undefined;
+  return () => {
+    result ??= compute();
+    return result;
+  };
 }
 
 function LinesTitle({ plant, main }: { readonly plant: Plant; readonly main: boolean }) {
@@ -80,17 +93,4 @@ function LinesTitle({ plant, main }: { readonly plant: Plant; readonly main: boo
       <StoreNotices />
     </div>
   );
-}
-
-function AllLines({ overview, chosen }: { readonly overview: LinesOverview; readonly chosen: string | undefined }) {
-  const { say } = useSpeech();
-  if (overview.lines.length === 0) {
-    return (
-      <div className="said">
-        <p>{say('app.lines.none')}</p>
-        <StartLink begun />
-      </div>
-    );
-  }
-  return overview.lines.map((group) => <LineGroup key={group.line.id} group={group} chosen={chosen} />);
 }

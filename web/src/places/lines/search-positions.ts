@@ -4,8 +4,16 @@ export interface Searchable {
   readonly words: readonly string[];
 }
 
+const foreign = /[^\0-\x7f]/;
+
 /** Without case, accents and the marks people leave out: `QM-04-3` reads `qm 04 3`. */
 export function plainText(text: string): string {
+  // Most names need no look at what accents they have, and there are thousands of them.
+  if (!foreign.test(text))
+    return text
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, ' ')
+      .trim();
   return text
     .normalize('NFD')
     .replace(/\p{Mn}/gu, '')
@@ -14,40 +22,71 @@ export function plainText(text: string): string {
     .trim();
 }
 
+/** What the search looks through for one position, made plain once: every word stands between two spaces. */
+interface Sought {
+  /** The id without its marks. */
+  readonly joined: string;
+  /** The parts of the id, also without leading zeros. */
+  readonly parts: string;
+  readonly words: string;
+}
+
+const prepared = new WeakMap<readonly Searchable[], readonly Sought[]>();
+
+/** Makes positions ready to be searched, so that the first letter typed is answered as fast as the others. */
+export function prepareSearch(positions: readonly Searchable[]): readonly Sought[] {
+  const before = prepared.get(positions);
+  if (before !== undefined) return before;
+  const plain = remembering(plainText);
+  const sought = positions.map(({ id, words }) => soughtIn(plainText(id), words.map(plain)));
+  prepared.set(positions, sought);
+  return sought;
+}
+
+function soughtIn(id: string, words: readonly string[]): Sought {
+  const parts = id.split(' ').flatMap((part) => [part, part.replace(/^0+(?=\d)/, '')]);
+  return { joined: id.replaceAll(' ', ''), parts: ` ${parts.join(' ')} `, words: ` ${words.join(' ')} ` };
+}
+
+// Ten thousand positions share a few hundred names of lines, belts and states.
+function remembering(compute: (text: string) => string): (text: string) => string {
+  const known = new Map<string, string>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const result = compute(text);
+    known.set(text, result);
+    return result;
+  };
+}
+
 /**
- * Positions that answer to everything typed, in the order given, the exact id first.
+ * Positions that answer to everything typed: the exact id first, then ids with all of it in one piece, then the others,
+ * each in the order given.
  *
  * Each typed word must begin a word of the position; a typed number must begin a part of its id (`4` begins `04`) or
  * be a whole word elsewhere, so that `04-3` does not find a belt 30. All of it may also stand in the id with the marks
  * left out (`qm043`).
  */
 export function searchPositions<P extends Searchable>(positions: readonly P[], typed: string): readonly P[] {
-  const wanted = plainText(typed).split(' ').filter(Boolean);
-  if (wanted.length === 0) return [];
-  const joined = wanted.join('');
-  const found = positions.filter((position) => answers(position, wanted));
-  const exact = (position: P) => (joinedId(position) === joined ? 0 : 1);
-  return found.toSorted((a, b) => exact(a) - exact(b));
+  const words = plainText(typed).split(' ').filter(Boolean);
+  if (words.length === 0) return [];
+  const joined = words.join('');
+  const wanted = words.map((word) => ({
+    begins: ` ${word}`,
+    elsewhere: /^\d+$/.test(word) ? ` ${word} ` : ` ${word}`,
+  }));
+  const sought = prepareSearch(positions);
+  const ranks: readonly [exact: P[], inOnePiece: P[], others: P[]] = [[], [], []];
+  positions.forEach((position, i) => {
+    const own = sought[i];
+    if (own === undefined) return;
+    if (own.joined === joined) ranks[0].push(position);
+    else if (joined.length >= shortestJoined && own.joined.includes(joined)) ranks[1].push(position);
+    else if (wanted.every((word) => own.parts.includes(word.begins) || own.words.includes(word.elsewhere)))
+      ranks[2].push(position);
+  });
+  return ranks.flat();
 }
 
 const shortestJoined = 3;
-
-function answers(position: Searchable, wanted: readonly string[]): boolean {
-  const joined = wanted.join('');
-  if (joined.length >= shortestJoined && joinedId(position).includes(joined)) return true;
-  const idParts = plainText(position.id).split(' ');
-  const words = position.words.flatMap((text) => plainText(text).split(' '));
-  return wanted.every((word) => idParts.some((part) => begins(part, word)) || words.some((own) => says(own, word)));
-}
-
-function begins(part: string, word: string): boolean {
-  return part.startsWith(word) || part.replace(/^0+(?=\d)/, '').startsWith(word);
-}
-
-function says(own: string, word: string): boolean {
-  return /^\d+$/.test(word) ? own === word : own.startsWith(word);
-}
-
-function joinedId(position: Searchable): string {
-  return plainText(position.id).replaceAll(' ', '');
-}

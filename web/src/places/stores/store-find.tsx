@@ -14,7 +14,8 @@ interface StoreFindProps {
 export function StoreFind({ typed, hint, onType, onGo }: StoreFindProps) {
   const { say } = useSpeech();
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    const into = () => targetsIn(event.currentTarget.closest('[data-list]')?.querySelector('ul') ?? null)[0]?.focus();
+    const into = () =>
+      targetsIn(event.currentTarget.closest('[data-list]')?.querySelector('.long, ul') ?? null)[0]?.focus();
     const acts: readonly (readonly [string, () => void])[] = [
       ['Enter', onGo],
       ['ArrowDown', into],

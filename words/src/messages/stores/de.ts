@@ -8,7 +8,6 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.find.hint': 'Name, Charge, Ort, Riemen, Art',
   'stores.find.hint.kind': 'Teil von Name, Ort, Notiz',
   'stores.found': '{count, plural, one {# Eintrag} other {# Einträge}}',
-  'stores.found.more': 'Mehr zeigen (noch {count, plural, one {#} other {#}})',
   'stores.none': 'noch nichts',
   'stores.count': '{count, plural, one {#} other {#}}',
   'stores.kind.belts': 'Riemen',

@@ -7,7 +7,6 @@ export const storesEn = {
   'stores.find.hint': 'name, lot, place, belt, kind',
   'stores.find.hint.kind': 'part of a name, place, note',
   'stores.found': '{count, plural, one {# entry} other {# entries}}',
-  'stores.found.more': 'Show more ({count, plural, one {# left} other {# left}})',
   'stores.none': 'none yet',
   'stores.count': '{count, plural, one {#} other {#}}',
   'stores.kind.belts': 'Belts',

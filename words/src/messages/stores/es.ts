@@ -8,7 +8,6 @@ export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.find.hint': 'nombre, lote, sitio, correa, clase',
   'stores.find.hint.kind': 'parte del nombre, sitio, nota',
   'stores.found': '{count, plural, one {# entrada} other {# entradas}}',
-  'stores.found.more': 'Mostrar más ({count, plural, one {queda #} other {quedan #}})',
   'stores.none': 'nada aún',
   'stores.count': '{count, plural, one {#} other {#}}',
   'stores.kind.belts': 'Correas',

@@ -1,0 +1,48 @@
+import type { LinesOverview } from '@loopwright/jobs';
+import { useMemo } from 'react';
+import { LongList } from '../../long/long-list.tsx';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import { StartLink } from '../start/start-link.tsx';
+import { LineGroup } from './line-group.tsx';
+
+/** Every line with its positions, or how to begin. */
+export function AllLines({
+  overview,
+  chosen,
+}: {
+  readonly overview: LinesOverview;
+  readonly chosen: string | undefined;
+}) {
+  const { say } = useSpeech();
+  if (overview.lines.length === 0) {
+    return (
+      <div className="said">
+        <p>{say('app.lines.none')}</p>
+        <StartLink begun />
+      </div>
+    );
+  }
+  return <Groups lines={overview.lines} chosen={chosen} />;
+}
+
+/** Positions drawn at once: more than a screen shows. */
+const drawnFirst = 90;
+const tileHeight_px = 12;
+
+function Groups({ lines, chosen }: { readonly lines: LinesOverview['lines']; readonly chosen: string | undefined }) {
+  const before = useMemo(() => countsBefore(lines), [lines]);
+  return (
+    <LongList count={before.at(-1) ?? 0} item_px={tileHeight_px}>
+      {lines.map((group, i) => (
+        <LineGroup key={group.line.id} group={group} chosen={chosen} first={drawnFirst - (before[i] ?? 0)} />
+      ))}
+    </LongList>
+  );
+}
+
+/** How many positions stand before each line, and in all. */
+function countsBefore(lines: LinesOverview['lines']): readonly number[] {
+  const counts = [0];
+  for (const { positions } of lines) counts.push((counts.at(-1) ?? 0) + positions.length);
+  return counts;
+}
