@@ -3,7 +3,6 @@ import { isMeasured, knownGeometry } from '../stores/line/geometry.ts';
 
 /** The steps from nothing to a first card. */
 export const startSteps = ['name', 'belts', 'lines', 'measure', 'positions'] as const;
-export type StartStep = (typeof startSteps)[number];
 
 /** Where somebody stands on the way: the first thing that the plant lacks, or the position whose card is ready. */
 export type StartState =
