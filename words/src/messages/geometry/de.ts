@@ -25,6 +25,8 @@ export const geometryDe: Readonly<Record<keyof typeof geometryEn, string>> = {
   'geometry.question': 'Maß {at} von {count}',
   'geometry.tool.tape':
     'Bandmaß. Entlang der Bahn von Mitte zu Mitte; einmal an der Mitte am Einlauf eingehängt, bleibt es dort.',
+  'geometry.tool.between': 'Bandmaß. Entlang der Bahn, von Mitte zu Mitte.',
+  'geometry.tool.drop': 'Bandmaß mit Lot oder langer Wasserwaage, rechtwinklig zur Bahn.',
   'geometry.tool.caliper': 'Messschieber; oder ein Band herum, geteilt durch 3,1416.',
   'geometry.next': 'Weiter',
   'geometry.back': 'Zurück',

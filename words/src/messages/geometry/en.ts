@@ -22,6 +22,8 @@ export const geometryEn = {
   'geometry.measure': 'Measure',
   'geometry.question': 'Measurement {at} of {count}',
   'geometry.tool.tape': 'Tape. Along the bed, from centre to centre; hooked at the infeed centre it stays there.',
+  'geometry.tool.between': 'Tape. Along the bed, from centre to centre.',
+  'geometry.tool.drop': 'Tape and plumb line or long level, square to the bed.',
   'geometry.tool.caliper': 'Caliper; or a tape round it, divided by 3.1416.',
   'geometry.next': 'Next',
   'geometry.back': 'Back',

@@ -24,6 +24,8 @@ export const geometryEs: Readonly<Record<keyof typeof geometryEn, string>> = {
   'geometry.question': 'Medida {at} de {count}',
   'geometry.tool.tape':
     'Cinta métrica. A lo largo de la vía, de centro a centro; enganchada en el centro de entrada, se queda ahí.',
+  'geometry.tool.between': 'Cinta métrica. A lo largo de la vía, de centro a centro.',
+  'geometry.tool.drop': 'Cinta con plomada o nivel largo, en ángulo recto con la vía.',
   'geometry.tool.caliper': 'Pie de rey; o una cinta alrededor, dividida entre 3,1416.',
   'geometry.next': 'Seguir',
   'geometry.back': 'Atrás',

@@ -1,4 +1,4 @@
-import { type Measurement, type Plant, surveyQuestions } from '@loopwright/plant';
+import type { Measurement, Plant } from '@loopwright/plant';
 import { useState } from 'react';
 import { Mark } from '../../../page/mark.tsx';
 import { useSpeech } from '../../../speech/use-speech.tsx';
@@ -28,15 +28,20 @@ function rowOf(plant: Plant, state: GeometryState, tried: boolean) {
   } as const;
 }
 
+/** With what one measures, and along what. */
+function toolFor(measurement: Measurement): 'tape' | 'between' | 'drop' | 'caliper' {
+  if (measurement.endsWith('Diameter_m')) return 'caliper';
+  if (measurement.endsWith('Drop_m')) return 'drop';
+  return measurement.endsWith('Distance_m') ? 'tape' : 'between';
+}
+
 /** One measurement: what to measure, with which tool, and the number with its unit and source. */
 export function MeasureRow({ plant, state, measurement, tried }: MeasureRowProps) {
   const { say } = useSpeech();
-  const { layout } = state.reading;
-  const question = surveyQuestions(layout ?? 'end-drive').find(({ field }) => field === measurement);
   return (
     <>
       <EntryRow {...rowOf(plant, state, tried)} field={measurementField(measurement)} ownSources />
-      {question === undefined ? null : <p className="caption">{say(`geometry.tool.${question.tool}`)}</p>}
+      <p className="caption">{say(`geometry.tool.${toolFor(measurement)}`)}</p>
     </>
   );
 }

@@ -16,7 +16,7 @@ import { TakeUpQuestions } from './take-up-questions.tsx';
 export type SurveyStep = 'layout' | Measurement | 'take-up' | 'result';
 
 /** The screens of a layout, in walking order. */
-export function surveySteps(layout: GeometryReading['layout']): readonly SurveyStep[] {
+function surveySteps(layout: GeometryReading['layout']): readonly SurveyStep[] {
   if (layout === undefined) return ['layout'];
   const measured = surveyQuestions(layout).map(({ field }) => field);
   return ['layout', ...measured, ...(hasTakeUp(layout) ? (['take-up'] as const) : []), 'result'];
