@@ -17,8 +17,15 @@ export {
   folderProblemCodes,
 } from './folder/problem.ts';
 export { type PlantFolderReading, plantFiles, readPlantFolder } from './folder/read-plant-folder.ts';
+export { type PlantTableReading, readPlantTable, type TableSource } from './folder/read-plant-table.ts';
 export { fromInside, toInside, type Unit, type UnitKind, units } from './folder/units.ts';
-export { type WritingStyle, writePlantFolder } from './folder/write-plant-folder.ts';
+export {
+  type CellValue,
+  plantTableCells,
+  type WritingStyle,
+  writePlantFolder,
+  writePlantTable,
+} from './folder/write-plant-folder.ts';
 export { type BeltThickness, pathInput } from './path-input.ts';
 export { type Kind, type Plant, plantSchema, type ThingOf, thingSchemas } from './plant.ts';
 export { definitionsOf, type PlantDefinition } from './plant-definition.ts';

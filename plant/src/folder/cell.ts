@@ -14,7 +14,7 @@ const yes = new Set(['yes', 'y', 'true', '1', 'ja', 'wahr', 'sí', 'si', 'verdad
 const no = new Set(['no', 'n', 'false', '0', 'nein', 'falsch', 'falso']);
 
 // An apostrophe keeps a spreadsheet from running a text as a formula; it is not part of the text.
-const quotedFormula = /^'('*[=+\-@])/;
+const quotedFormula = /^'('*[=+\-@\t\r\n\0])/;
 
 /**
  * Reads one cell that is not empty.
@@ -28,7 +28,17 @@ export function readCell(cell: string, column: Column, delimiter: Delimiter): Re
   const { form, allowed } = column.field;
   if (form === 'number') return numberCell(cell, column, delimiter);
   if (form === 'yes-no') return yesOrNo(cell);
-  return allowed ? oneOf(cell, allowed) : { value: cell.replace(quotedFormula, '$1').normalize('NFC') };
+  return allowed ? oneOf(cell, allowed) : text(cell);
+}
+
+// Signs without a shape that turn a text round or make two names look alike: marks of direction, spaces of no width,
+// separators of lines. Joiners inside a sign and marks of writing are left alone.
+const hidden = /[\u00ad\u061c\u180e\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff]/;
+
+function text(cell: string): ReadCell {
+  const sign = hidden.exec(cell)?.[0].charCodeAt(0);
+  if (sign === undefined) return { value: cell.replace(quotedFormula, '$1').normalize('NFC') };
+  return { code: 'hidden-signs', data: { value: `U+${sign.toString(16).toUpperCase().padStart(4, '0')}` } };
 }
 
 function numberCell(cell: string, column: Column, delimiter: Delimiter): ReadCell {

@@ -8,12 +8,14 @@ import type { ReadFile } from './read-file.ts';
  * References between files that lead nowhere. Ids count as there even when their own row has another mistake.
  *
  * @param read - what was read of each kind's file
+ * @param from - looks only at what things of this kind refer to; default: all
  */
-export function checkReferences(read: ReadonlyMap<Kind, ReadFile>): FolderProblem[] {
-  const found = references.flatMap((reference) => {
-    const from = read.get(reference.kind);
+export function checkReferences(read: ReadonlyMap<Kind, ReadFile>, from?: Kind): FolderProblem[] {
+  const asked = references.filter(({ kind }) => from === undefined || kind === from);
+  const found = asked.flatMap((reference) => {
+    const referring = read.get(reference.kind);
     const to = read.get(reference.to);
-    return from && to ? checkReference(reference, from, to) : [];
+    return referring && to ? checkReference(reference, referring, to) : [];
   });
   const told = new Set<string>();
   return found.filter(({ code, file }) => {

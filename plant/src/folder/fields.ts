@@ -24,6 +24,8 @@ export interface Field {
   readonly textForm?: 'day' | 'moment' | 'id';
   /** What stands there when nobody says anything. */
   readonly byDefault?: string | number | boolean;
+  /** What is computed with while it stays open; never stored. */
+  readonly prior?: number;
 }
 
 /**
@@ -50,6 +52,7 @@ function field(key: string, type: z.ZodType): Field {
     required: !whenAbsent.success,
     ...limits(inner),
     ...defaultOf(whenAbsent.data),
+    ...priorOf(inner),
   };
 }
 
@@ -68,6 +71,11 @@ function isNumber(type: Simple): boolean {
 function defaultOf(value: unknown): Partial<Field> {
   const known = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
   return known ? { byDefault: value } : {};
+}
+
+function priorOf(type: Simple): Partial<Field> {
+  const prior = type.meta()?.['prior'];
+  return typeof prior === 'number' ? { prior } : {};
 }
 
 const textForms: Readonly<Record<string, Field['textForm']>> = { date: 'day', datetime: 'moment', regex: 'id' };

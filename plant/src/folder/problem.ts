@@ -57,6 +57,8 @@ export const readingCodes = [
   'not-a-moment',
   /** `value` is longer than `max` characters; it has `length`. */
   'too-long',
+  /** The text holds a sign that cannot be seen: `value` like `U+202E`. */
+  'hidden-signs',
   /** Letters, digits, `-`, `_`, `.`; starts with a letter or digit; at most 40. */
   'bad-id',
   /** `value` stands already in row `otherRow`. */

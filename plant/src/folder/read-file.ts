@@ -4,7 +4,7 @@ import { decode } from './decode.ts';
 import { folderLimits } from './limits.ts';
 import type { FolderNote, FolderProblem, FolderProblemCode } from './problem.ts';
 import { type ReadRow, type ReadThings, readThings } from './read-things.ts';
-import { readTable } from './table.ts';
+import { readTable, type Table, type TableRefusal } from './table.ts';
 
 /** What was read of one file; `complete` when every row of it is right, or the file is not there at all. */
 export interface ReadFile {
@@ -36,12 +36,33 @@ export function readFile(
 ): ReadFile {
   const bytes = files.get(file) ?? [...files].find(([name]) => name.toLowerCase() === file)?.[1];
   if (!bytes) return { file, there: false, complete: true, rows: [], headings: new Map() };
-  const read = readBytes(file, bytes, schema, findings);
-  if ('code' in read) {
-    findings.problems.push({ file, level: 'error', ...read });
+  return readSource({ file, table: () => tableIn(bytes, { file, findings }) }, schema, findings);
+}
+
+/** Where the rows of one kind come from: a name to call it by, and its table once somebody asks. */
+export interface RowSource {
+  readonly file: string;
+  table(): Table | TableRefusal | FileRefusal;
+  /** Pulleys may go without an id of their own. */
+  readonly isPulleys?: boolean;
+}
+
+/**
+ * Reads the rows of one table.
+ *
+ * @param source - name and table
+ * @param schema - what its rows must meet
+ * @param findings - takes what is wrong
+ */
+export function readSource(source: RowSource, schema: z.ZodObject, findings: Findings): ReadFile {
+  const { file, isPulleys = file === 'pulleys.csv' } = source;
+  const table = source.table();
+  if ('code' in table) {
+    findings.problems.push({ file, level: 'error', ...table });
     return { file, there: true, complete: false, rows: [], headings: new Map() };
   }
-  const twins = duplicateIds(file, read);
+  const read = readThings({ file, schema, table, ...(isPulleys ? { derived: pulleyId } : {}) }) as ReadThings<AnyThing>;
+  const twins = duplicateIds(file, read, isPulleys);
   findings.problems.push(...read.problems, ...twins);
   return { file, there: true, complete: read.problems.length + twins.length === 0, ...read };
 }
@@ -49,22 +70,23 @@ export function readFile(
 type FileRefusal = { readonly code: FolderProblemCode; readonly data: FolderProblem['data']; readonly row?: number };
 type AnyThing = { readonly id: string };
 
-function readBytes(
-  file: string,
+/**
+ * The table in the bytes of a CSV file.
+ *
+ * @param bytes - the file as it is
+ * @param told - its name, and what takes the notes about it
+ */
+export function tableIn(
   bytes: Uint8Array,
-  schema: z.ZodObject,
-  findings: Findings,
-): ReadThings<AnyThing> | FileRefusal {
+  { file, findings }: { readonly file: string; readonly findings: Findings },
+): Table | TableRefusal | FileRefusal {
   if (bytes.length > folderLimits.fileSize_bytes) {
     return { code: 'file-too-large', data: { value: bytes.length, max: folderLimits.fileSize_bytes } };
   }
   const decoded = decode(bytes);
   if ('code' in decoded) return decoded;
   if (decoded.assumed) findings.notes.push({ file, code: 'encoding-assumed', data: { value: decoded.assumed } });
-  const table = readTable(decoded.text);
-  if ('code' in table) return table;
-  const derived = file === 'pulleys.csv' ? { derived: pulleyId } : {};
-  return readThings({ file, schema, table, ...derived }) as ReadThings<AnyThing>;
+  return readTable(decoded.text);
 }
 
 /** A pulley is known by its line and its place in it, unless somebody gave it a name. */
@@ -77,7 +99,7 @@ const pulleyId = {
 };
 
 /** The second of two rows with one id; pulleys whose id was made from their order are found as such by their order. */
-function duplicateIds(file: string, read: ReadThings<AnyThing>): FolderProblem[] {
+function duplicateIds(file: string, read: ReadThings<AnyThing>, isPulleys: boolean): FolderProblem[] {
   const firstRow = new Map<unknown, number>();
   const field = read.headings.get('id') ?? 'id';
   return read.rows.flatMap(({ row, raw }): FolderProblem[] => {
@@ -88,7 +110,7 @@ function duplicateIds(file: string, read: ReadThings<AnyThing>): FolderProblem[]
       firstRow.set(id, row);
       return [];
     }
-    const made = file === 'pulleys.csv' && id === `${raw['line']}.${raw['order']}`;
+    const made = isPulleys && id === `${raw['line']}.${raw['order']}`;
     const code = made ? 'duplicate-order' : 'duplicate-id';
     const value = String(made ? raw['order'] : id);
     const about = made ? (read.headings.get('order') ?? 'order') : field;

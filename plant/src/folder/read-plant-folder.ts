@@ -2,8 +2,8 @@ import { checkPlant, type PlantProblem } from '../check/check-plant.ts';
 import { byId, kinds } from '../empty-plant.ts';
 import { type Kind, type Plant, plantSchema, thingSchemas } from '../plant.ts';
 import { definitionsOf, type PlantDefinition } from '../plant-definition.ts';
+import { capped } from './capped.ts';
 import { checkReferences } from './check-references.ts';
-import { folderLimits } from './limits.ts';
 import { nearest } from './nearest.ts';
 import type { FolderNote, FolderProblem } from './problem.ts';
 import { type Findings, type ReadFile, readFile } from './read-file.ts';
@@ -86,22 +86,4 @@ function located(
     ...rest,
     data: { id, ...rest.data },
   };
-}
-
-/** A wrong column in a long file would drown everything else: the first ones are listed, the rest counted. */
-function capped(problems: readonly FolderProblem[]): FolderProblem[] {
-  const counts = new Map<string, number>();
-  const kept = problems.filter(({ file }) => {
-    const count = (counts.get(file) ?? 0) + 1;
-    counts.set(file, count);
-    return count <= folderLimits.problems;
-  });
-  const more = [...counts].filter(([, count]) => count > folderLimits.problems);
-  return [
-    ...kept,
-    ...more.map(([file, count]) => {
-      const data = { value: count - folderLimits.problems };
-      return { file, level: 'error' as const, code: 'more-problems' as const, data };
-    }),
-  ];
 }

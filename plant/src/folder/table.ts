@@ -40,6 +40,28 @@ export function readTable(text: string): Table | TableRefusal {
   return split(lines.join('\n').replace(/\n+$/, ''), delimiter);
 }
 
+/**
+ * Rows of cells that are apart already, as a spreadsheet workbook has them. Texts in it may have decimal commas.
+ *
+ * @param cells - every row from the first, empty ones too
+ * @returns the table, or why there is none
+ */
+export function tableOfCells(cells: readonly (readonly string[])[]): Table | TableRefusal {
+  if (cells.length > folderLimits.rows + 1) return { code: 'too-many-rows', data: { max: folderLimits.rows } };
+  const table = tableOf(cells, ';');
+  if ('code' in table) return table;
+  const columns = table.header.cells.length;
+  if (columns > folderLimits.columns) {
+    return { code: 'too-many-columns', data: { value: columns, max: folderLimits.columns } };
+  }
+  // A workbook does not write the empty cells at the end of a row.
+  const filled = table.rows.map(({ row, cells: own }) => ({
+    row,
+    cells: [...own, ...Array.from({ length: Math.max(0, columns - own.length) }, () => '')],
+  }));
+  return { ...table, rows: filled };
+}
+
 function split(text: string, delimiter: Delimiter): Table | TableRefusal {
   // The extra two: the heading, and one row that shows there are more.
   const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: folderLimits.rows + 2 });
@@ -48,7 +70,11 @@ function split(text: string, delimiter: Delimiter): Table | TableRefusal {
   if (parsed.data.length > folderLimits.rows + 1) {
     return { code: 'too-many-rows', data: { max: folderLimits.rows } };
   }
-  const rows = parsed.data
+  return tableOf(parsed.data, delimiter);
+}
+
+function tableOf(data: readonly (readonly string[])[], delimiter: Delimiter): Table | TableRefusal {
+  const rows = data
     .map((cells, i) => ({ row: i + 1, cells: cells.map((cell) => cell.trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== '') && !cells[0]?.startsWith('#'));
   const [header, ...body] = rows;

@@ -16,6 +16,8 @@ const unit = (name: string, times = 1, over = 1, shift = 0): Unit => ({ unit: na
 // 1 in = 0.0254 m, 1 lb = 0.45359237 kg, 1 lbf = 4.4482216152605 N: exact (NIST SP 811, appendix B).
 const pound_kg = 0.45359237;
 const poundForce_N = 4.4482216152605;
+// International Table Btu: exact.
+const btu_J = 1055.05585262;
 
 /** The units of each kind; the first is the one inside. Source: NIST SP 811 (2008), appendix B.8. */
 export const units: Readonly<Record<UnitKind, readonly Unit[]>> = {
@@ -39,6 +41,12 @@ export const units: Readonly<Record<UnitKind, readonly Unit[]>> = {
   time: [unit('s'), unit('min', 60), unit('h', 3600)],
   voltage: [unit('V'), unit('mV', 1, 1000)],
   power: [unit('W'), unit('kW', 1000)],
+  current: [unit('A'), unit('mA', 1, 1000)],
+  resistance: [unit('ohm'), unit('mohm', 1, 1000)],
+  crossSection: [unit('m2'), unit('mm2', 1, 1_000_000)],
+  heatTransfer: [unit('W_m2K'), unit('Btu_hft2F', btu_J * 9, 3600 * 0.09290304 * 5)],
+  heatCapacityPerArea: [unit('J_m2K'), unit('kJ_m2K', 1000)],
+  conductivity: [unit('W_mK'), unit('Btu_in_hft2F', btu_J * 0.0254 * 9, 3600 * 0.09290304 * 5)],
 };
 
 /**

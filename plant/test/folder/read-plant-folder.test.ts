@@ -196,6 +196,7 @@ const cases: readonly Case[] = [
     { field: 'since', data: { value: '2026-03-02' } },
   ],
   ['too-long', edited('badges.csv', 'Otter', 'O'.repeat(301)), { field: 'word' }],
+  ['hidden-signs', edited('badges.csv', 'Otter', 'Ot\u202eter'), { row: 2, field: 'word', data: { value: 'U+202E' } }],
   ['bad-id', edited('badges.csv', 'b1', '__proto__'), { field: 'id', data: { value: '__proto__' } }],
   ['bad-id', edited('badges.csv', 'b1', '<img src=x>'), { field: 'id', data: { value: '<img src=x>' } }],
   [

@@ -22,6 +22,8 @@ const published: readonly Published[] = [
   { kind: 'speed', unit: 'ft_min', value: 1, inside: 5.08e-3, tolerance: 1e-17 },
   { kind: 'pressure', unit: 'psi', value: 1, inside: 6894.757, tolerance: 5e-4 },
   { kind: 'pressure', unit: 'bar', value: 1, inside: 1e5, tolerance: 0 },
+  { kind: 'heatTransfer', unit: 'Btu_hft2F', value: 1, inside: 5.678263, tolerance: 5e-7 },
+  { kind: 'conductivity', unit: 'Btu_in_hft2F', value: 1, inside: 0.1442279, tolerance: 5e-8 },
   { kind: 'temperature', unit: 'degF', value: 212, inside: 100, tolerance: 1e-13 },
   { kind: 'temperature', unit: 'degF', value: 32, inside: 0, tolerance: 0 },
   { kind: 'temperature', unit: 'K', value: 273.15, inside: 0, tolerance: 0 },
@@ -69,6 +71,10 @@ describe('units of plant files', () => {
       ['time', 'h', 6.7, 24120],
       ['power', 'kW', 1.4, 1400],
       ['voltage', 'mV', 12, 0.012],
+      ['current', 'mA', 30, 0.03],
+      ['resistance', 'mohm', 80, 0.08],
+      ['crossSection', 'mm2', 2.5, 2.5e-6],
+      ['heatCapacityPerArea', 'kJ_m2K', 25.3, 25_300],
     ];
     for (const [kind, unit, value, inside] of rows) {
       expect(toInside(value, unitNamed(kind, unit)), unit).toBeCloseTo(inside, 12);

@@ -41,6 +41,7 @@ export const problemsDe: Readonly<Record<keyof typeof problemsEn, string>> = {
   'problem.not-a-day': '„{value}“ erhalten, nötig ist ein Tag. Jahr-Monat-Tag schreiben, etwa 2026-03-02.',
   'problem.not-a-moment': '„{value}“ erhalten, nötig ist ein Zeitpunkt in UTC. Schreiben wie 2026-11-25T02:04:00Z.',
   'problem.too-long': 'der Text hat {length} Zeichen, erlaubt sind höchstens {max}. Kürzen.',
+  'problem.hidden-signs': 'im Text steht ein Zeichen, das man nicht sieht ({value}). Den Text von Hand neu eingeben.',
   'problem.bad-id':
     '„{value}“ geht nicht als Kennung. 1 bis 40 Buchstaben, Ziffern, „-“, „_“ oder „.“ verwenden, vorn Buchstabe oder Ziffer, ohne Leerzeichen.',
   'problem.duplicate-id': '„{value}“ steht schon in Zeile {otherRow}. Eine der beiden anders nennen oder entfernen.',

@@ -41,6 +41,7 @@ export const problemsEn = {
   'problem.not-a-day': 'got “{value}”, a day is needed. Write year-month-day, such as 2026-03-02.',
   'problem.not-a-moment': 'got “{value}”, a moment in UTC is needed. Write it like 2026-11-25T02:04:00Z.',
   'problem.too-long': 'the text has {length} characters, at most {max} are allowed. Shorten it.',
+  'problem.hidden-signs': 'there is a sign in the text that cannot be seen ({value}). Type the text again by hand.',
   'problem.bad-id':
     '“{value}” cannot be a name of a thing. Use 1 to 40 letters, digits, “-”, “_” or “.”, starting with a letter or digit, without spaces.',
   'problem.duplicate-id': '“{value}” stands already in row {otherRow}. Give one of the two another name, or remove it.',

@@ -41,6 +41,7 @@ export const problemsEs: Readonly<Record<keyof typeof problemsEn, string>> = {
   'problem.not-a-day': 'pone «{value}» y hace falta un día. Escribir año-mes-día, por ejemplo 2026-03-02.',
   'problem.not-a-moment': 'pone «{value}» y hace falta un momento en UTC. Escribirlo como 2026-11-25T02:04:00Z.',
   'problem.too-long': 'el texto tiene {length} caracteres y se admiten {max} como máximo. Acortarlo.',
+  'problem.hidden-signs': 'el texto contiene un signo que no se ve ({value}). Escribirlo de nuevo a mano.',
   'problem.bad-id':
     '«{value}» no sirve como identificador. Usar de 1 a 40 letras, cifras, «-», «_» o «.», empezando por letra o cifra y sin espacios.',
   'problem.duplicate-id': '«{value}» ya está en la fila {otherRow}. Dar otro nombre a una de las dos o quitarla.',
