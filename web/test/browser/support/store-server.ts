@@ -6,15 +6,15 @@ import { join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
-/** Builds the page that holds the store alone. It is never part of what is served to people. */
-async function buildStorePage(folder: string): Promise<void> {
+/** Builds a page that is never part of what is served to people; packed as people get it, or readable. */
+async function buildTestPage(name: string, folder: string, minify: boolean): Promise<void> {
   await build({
     configFile: false,
-    root: fileURLToPath(new URL('./store-page', import.meta.url)),
+    root: fileURLToPath(new URL(`./${name}`, import.meta.url)),
     publicDir: false,
     resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
     logLevel: 'warn',
-    build: { outDir: folder, minify: false, emptyOutDir: true },
+    build: { outDir: folder, minify, emptyOutDir: true },
   });
 }
 
@@ -23,16 +23,31 @@ export interface StoreServer {
   close(): Promise<void>;
 }
 
+type Hear = (path: string, body: Buffer) => void;
+
 /**
- * Builds and serves that page, and hears what the page tells. What was heard lies outside of the browser, so it outlives it.
+ * Builds and serves the page that holds the store alone, and hears what it tells. What was heard lies outside of the
+ * browser, so it outlives it.
  *
  * @param onTold - path and body of each message
  */
-export async function serveStorePage(
-  onTold: (path: string, body: Buffer) => void = () => undefined,
-): Promise<StoreServer> {
-  const folder = await mkdtemp(join(tmpdir(), 'store-page-'));
-  await buildStorePage(folder);
+export function serveStorePage(onTold: Hear = () => undefined): Promise<StoreServer> {
+  return serveTestPage('store-page', { onTold, minify: false });
+}
+
+/** Builds and serves the page that holds the log alone, packed as people get it. */
+export function serveVectorsPage(): Promise<StoreServer> {
+  return serveTestPage('vectors-page', { onTold: () => undefined, minify: true });
+}
+
+interface Serving {
+  readonly onTold: Hear;
+  readonly minify: boolean;
+}
+
+async function serveTestPage(name: string, { onTold, minify }: Serving): Promise<StoreServer> {
+  const folder = await mkdtemp(join(tmpdir(), `${name}-`));
+  await buildTestPage(name, folder, minify);
   const server = createServer((request, response) => {
     void (async () => {
       const path = (request.url ?? '/').split('?')[0] ?? '/';
