@@ -36,3 +36,20 @@ export function voidNumber(input: {
   const activity = input.moisture_share / (input.saturation_share ?? saturation_share);
   return (activity * waterVapourPressure_Pa(input.beltMax_degC)) / (input.pressure_Pa + atmosphere_Pa);
 }
+
+/**
+ * Water content above which bubbles grow in the melt. c = c_sat*(p + p_atm)/p_sat.
+ *
+ * @param input - saturation_share of water at full vapour pressure [1], pressure_Pa on the belt over ambient [Pa], vapourPressure_Pa [Pa]
+ * @returns water content [1] by mass
+ * @validity as voidNumber, which is content over this content
+ * @source derived: voidNumber solved for the content
+ * @verified DRY-04 critical water at 180 degC
+ */
+export function criticalWater_share(input: {
+  readonly saturation_share: number;
+  readonly pressure_Pa: number;
+  readonly vapourPressure_Pa: number;
+}): number {
+  return (input.saturation_share * (input.pressure_Pa + atmosphere_Pa)) / input.vapourPressure_Pa;
+}

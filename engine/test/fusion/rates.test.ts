@@ -14,26 +14,10 @@ import {
   weldingTime_s,
 } from '../../src/fusion/index.ts';
 import { Refusal } from '../../src/refusal.ts';
+import { check } from './book.ts';
 
 const p = fusionParameters();
-const separate = 'closed form evaluated with 25 digits by a separate program';
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
-
-function check(id: string, inputs: string, unit: string, published: number, ours: number, tolerance: number): void {
-  const why = 'half the last digit';
-  checkAgainst({
-    topic: 'fusion',
-    id,
-    source: separate,
-    evidence: 'independent',
-    inputs,
-    unit,
-    published,
-    ours,
-    tolerance,
-    why,
-  });
-}
 
 describe('rates of fusion', () => {
   it('[FUSE-01] the melt gate is one half at the peak, rises with temperature and stays between 0 and 1', () => {
