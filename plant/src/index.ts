@@ -34,9 +34,9 @@ export { type LinePulleys, linePulleys } from './survey/line-pulleys.ts';
 export { measurementUncertainty_m, type PulleyOrigin, surveyOrigins, surveyPulleys } from './survey/survey-pulleys.ts';
 export { type SurveyQuestion, surveyQuestions } from './survey/survey-questions.ts';
 export { type SurveyShare, type SurveyUncertainty, surveyUncertainty } from './survey/survey-uncertainty.ts';
-export { type Belt, beltSchema } from './things/belt.ts';
-export type { FieldKind } from './things/field.ts';
-export { type Line, lineSchema, type Pulley, pulleyRoles, pulleySchema, takeUpKinds } from './things/line.ts';
+export { type Belt, beltSchema, meltPrior } from './things/belt.ts';
+export type { FieldKind, Prior } from './things/field.ts';
+export { type Line, lineAir, lineSchema, type Pulley, pulleyRoles, pulleySchema, takeUpKinds } from './things/line.ts';
 export {
   type Badge,
   badgeSchema,
@@ -47,6 +47,7 @@ export {
   type Roll,
   rollSchema,
 } from './things/position.ts';
+export { lightPress } from './things/press-heat.ts';
 export { type Source, sourceOf, sources } from './things/source.ts';
 export {
   type Measurement,
@@ -63,6 +64,7 @@ export {
   pressSchema,
   type Recipe,
   recipeSchema,
+  siliconeMat,
   type Template,
   templateSchema,
 } from './things/tooling.ts';

@@ -1,4 +1,5 @@
-import { each, type PlantCheck } from './plant-check.ts';
+import type { Belt } from '../things/belt.ts';
+import { each, type Fault, type PlantCheck } from './plant-check.ts';
 
 /** What a belt's own numbers must agree on. */
 export const beltChecks: readonly PlantCheck[] = [
@@ -12,6 +13,7 @@ export const beltChecks: readonly PlantCheck[] = [
         : undefined,
     ),
   },
+  { code: 'covers-over-thickness', level: 'error', reads: ['belts'], find: each('belts', coversTooThick) },
   {
     code: 'elongation-window-empty',
     level: 'error',
@@ -23,3 +25,11 @@ export const beltChecks: readonly PlantCheck[] = [
     ),
   },
 ];
+
+/** A cover that nobody has measured is taken as a third of the belt. */
+function coversTooThick({ pulleyCover_m, rollerCover_m, thickness_m: max }: Belt): Fault {
+  if (pulleyCover_m === undefined && rollerCover_m === undefined) return undefined;
+  const value = (pulleyCover_m ?? max / 3) + (rollerCover_m ?? max / 3);
+  const field = pulleyCover_m === undefined ? 'rollerCover_m' : 'pulleyCover_m';
+  return value < max ? undefined : { field, data: { kind: 'length', value, max } };
+}

@@ -6,6 +6,8 @@
 export const checkCodes = [
   /** error, belts.neutralLine: `value` lies outside the belt's thickness `max`. */
   'neutral-line-outside-belt',
+  /** error, belts.pulleyCover or .rollerCover: both covers, `value`, leave nothing of the thickness `max`. */
+  'covers-over-thickness',
   /** error, belts.minElongation: `value` is not below `max`, the largest elongation. */
   'elongation-window-empty',
   /** care, dies: no belt has this `pitch` and `fingerLength`. */

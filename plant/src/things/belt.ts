@@ -5,6 +5,7 @@ import {
   length_m,
   massPerArea_kg_m2,
   modulus_N_mm_pct,
+  open,
   percent,
   plain,
   provenance,
@@ -12,6 +13,12 @@ import {
   text,
   time_s,
 } from './field.ts';
+
+export const polymers = ['ether', 'ester'] as const;
+export const tensionMembers = ['polyester', 'aramid'] as const;
+
+/** Peak at which the hard parts of TPU melt: public material data, 135-220 degC over all grades. */
+export const meltPrior = { meltPeak_degC: { value: 165, low: 158, high: 172 } } as const;
 
 /** A belt type as its data sheet describes it. Diameters, not radii, because data sheets give those. */
 export const beltSchema = z.strictObject({
@@ -22,6 +29,13 @@ export const beltSchema = z.strictObject({
   thickness_m: length_m(0.0003, 0.02),
   /** Distance of the neutral line from the running (pulley) face. Default: half the thickness. */
   neutralLine_m: length_m(0, 0.02).optional(),
+  /** Covers beside the tension member. Default: a third of the thickness each. */
+  pulleyCover_m: length_m(0, 0.02).optional(),
+  rollerCover_m: length_m(0, 0.02).optional(),
+  /** Kind of TPU, and yarn of the tension member. */
+  polymer: z.enum(polymers).optional(),
+  tensionMember: z.enum(tensionMembers).optional(),
+  meltPeak_degC: open(temperature_degC(100, 230), meltPrior.meltPeak_degC),
   k1_N_mm_pct: modulus_N_mm_pct(0.1, 200),
   /** Freshly tensioned pull over relaxed pull. */
   freshFactor: plain(1, 3).default(1.8),

@@ -19,6 +19,12 @@ export type FieldKind =
   | 'time'
   | 'voltage'
   | 'power'
+  | 'current'
+  | 'resistance'
+  | 'crossSection'
+  | 'heatTransfer'
+  | 'heatCapacityPerArea'
+  | 'conductivity'
   | 'plain';
 
 const quantity = (kind: FieldKind) => (low: number, high: number) => z.number().min(low).max(high).meta({ kind });
@@ -36,7 +42,24 @@ export const pressure_Pa = quantity('pressure');
 export const time_s = quantity('time');
 export const voltage_V = quantity('voltage');
 export const power_W = quantity('power');
+export const current_A = quantity('current');
+export const resistance_ohm = quantity('resistance');
+export const crossSection_m2 = quantity('crossSection');
+export const heatTransfer_W_m2K = quantity('heatTransfer');
+export const heatCapacityPerArea_J_m2K = quantity('heatCapacityPerArea');
+export const conductivity_W_mK = quantity('conductivity');
 export const plain = quantity('plain');
+
+/** What is computed with while nobody has said a number: an example with its range. Never stored. */
+export interface Prior {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A number that may stay open; `prior` is what forms and computations take in its place. */
+export const open = (type: z.ZodNumber, prior: Prior): z.ZodOptional<z.ZodNumber> =>
+  type.meta({ ...type.meta(), prior: prior.value }).optional();
 
 /** An identifier a person types: letters, digits, `-`, `_`, `.`; no spaces, 1 to 40 characters. */
 export const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u);

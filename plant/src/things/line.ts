@@ -1,5 +1,20 @@
 import * as z from 'zod';
-import { force_N, id, length_m, massPerLength_kg_m, percent, plain, provenance, speed_m_s, text } from './field.ts';
+import {
+  crossSection_m2,
+  current_A,
+  force_N,
+  id,
+  length_m,
+  massPerLength_kg_m,
+  open,
+  percent,
+  plain,
+  provenance,
+  speed_m_s,
+  temperature_degC,
+  text,
+  voltage_V,
+} from './field.ts';
 
 /** What a pulley does on the line; decides how it is drawn and what is checked. */
 export const pulleyRoles = ['end', 'drive', 'snub', 'take-up', 'idler', 'carrier', 'pressure'] as const;
@@ -22,6 +37,9 @@ export const pulleySchema = z.strictObject({
   uncertainty_m: length_m(0, 1).default(0.003),
 });
 export type Pulley = z.infer<typeof pulleySchema>;
+
+/** The air round a press, as an example. */
+export const lineAir = { airTemperature_degC: { value: 25, low: 15, high: 35 } } as const;
 
 export const takeUpKinds = ['screw', 'spring', 'gravity', 'none'] as const;
 
@@ -62,5 +80,11 @@ export const lineSchema = z.strictObject({
   /** Slack that hands need to mesh the ends, as loop length. */
   fitSlack_m: length_m(0, 1).default(0.024),
   spliceSite: text.optional(),
+  /** The outlet that a press is plugged into here, and the extension lead that it takes to get there. */
+  outletVoltage_V: voltage_V(90, 500).optional(),
+  outletBreaker_A: current_A(1, 125).optional(),
+  outletLead_m: length_m(0, 500).optional(),
+  outletLeadSection_m2: crossSection_m2(0.2e-6, 50e-6).optional(),
+  airTemperature_degC: open(temperature_degC(-20, 60), lineAir.airTemperature_degC),
 });
 export type Line = z.infer<typeof lineSchema>;

@@ -1,8 +1,10 @@
 import * as z from 'zod';
 import {
+  conductivity_W_mK,
   day,
   id,
   length_m,
+  open,
   plain,
   power_W,
   pressure_Pa,
@@ -12,6 +14,7 @@ import {
   time_s,
   voltage_V,
 } from './field.ts';
+import { pressHeat } from './press-heat.ts';
 
 /** A punching die that cuts one belt end into fingers. */
 export const dieSchema = z.strictObject({
@@ -27,6 +30,9 @@ export const dieSchema = z.strictObject({
 });
 export type Die = z.infer<typeof dieSchema>;
 
+/** Silicone, public material data: 0.22-0.25 W/mK; grades loaded to carry heat reach 0.5-1.5. */
+export const siliconeMat = { matConductivity_W_mK: { value: 0.23, low: 0.22, high: 0.25 } } as const;
+
 /** A template that holds the meshed ends in a pocket while they are fused. */
 export const templateSchema = z.strictObject({
   id,
@@ -35,6 +41,7 @@ export const templateSchema = z.strictObject({
   pocketWidth_m: length_m(0.005, 1),
   pocketDepth_m: length_m(0.0003, 0.02),
   mat_m: length_m(0, 0.02),
+  matConductivity_W_mK: open(conductivity_W_mK(0.05, 10), siliconeMat.matConductivity_W_mK),
   place: text.optional(),
 });
 export type Template = z.infer<typeof templateSchema>;
@@ -54,6 +61,7 @@ export const pressSchema = z.strictObject({
   displayUnit: z.enum(['degC', 'degF']).default('degC'),
   checkedOn: day.optional(),
   checkInterval_days: plain(1, 3650).default(365),
+  ...pressHeat,
   place: text.optional(),
 });
 export type Press = z.infer<typeof pressSchema>;
@@ -71,7 +79,7 @@ export const recipeSchema = z.strictObject({
   dwell_s: time_s(1, 3600),
   beltPressure_Pa: pressure_Pa(10_000, 2_000_000),
   open_degC: temperature_degC(20, 60).default(50),
-  /** Expected clock of a whole cycle, when somebody computed or timed it. */
+  /** Clock of a whole cycle, when somebody timed it; without it the cycle is computed. */
   readyAt_s: time_s(0, 20_000).optional(),
   openAt_s: time_s(0, 20_000).optional(),
 });

@@ -34,6 +34,18 @@ const cases: readonly Case[] = [
     },
   ],
   [
+    'covers-over-thickness',
+    edited(
+      'belts.csv',
+      sampleFiles['belts.csv'] ?? '',
+      (sampleFiles['belts.csv'] ?? '').replace('dataSheet', 'rollerCover_mm').replace('sheet A', '1.4'),
+    ),
+    {
+      field: 'rollerCover_mm',
+      data: { id: 'Reed-20', kind: 'length', value: expect.closeTo(0.0014 + 0.002 / 3, 12), max: 0.002 },
+    },
+  ],
+  [
     'elongation-window-empty',
     edited(
       'belts.csv',

@@ -36,7 +36,8 @@ const anyText = fc
     fc.constantFrom('=1+1', "'=x", '-5', 'a\nb', 'say "x"', '#1', '3,5'),
   )
   .map((text) => text.normalize('NFC').trim())
-  .filter((text) => text !== '' && text.length <= 300);
+  // Signs without a shape are refused by a rule of their own.
+  .filter((text) => text !== '' && text.length <= 300 && !/[\p{Cf}\u180e\u2028\u2029]/u.test(text));
 const time = fc.integer({ min: 0, max: 4_000_000_000 }).map((s) => new Date(s * 1000).toISOString());
 
 /** A value that a field takes; `undefined` where it may be left out. */
@@ -83,11 +84,11 @@ const someThings = fc
     fc.record({ kind: fc.constant(kind), things: fc.array(thing(kind), { minLength: 1, maxLength: 3 }) }),
   );
 
-/** Equal but for the rounding of numbers: 1e-12 of their size. */
+/** Equal but for the rounding of numbers: 1e-12 of their size; of a temperature, whose zero moves, of its kelvin. */
 function expectSame(ours: unknown, wanted: unknown, path: string): void {
   if (typeof wanted === 'number' && typeof ours === 'number') {
     expect(Math.abs(ours - wanted), `${path}: ${ours} for ${wanted}`).toBeLessThanOrEqual(
-      Math.max(1e-12 * Math.abs(wanted), 1e-300),
+      Math.max(1e-12 * Math.abs(wanted), path.endsWith('_degC') ? 1e-12 * 273.15 : 1e-300),
     );
   } else if (typeof wanted === 'object' && wanted !== null) {
     expect(Object.keys(ours ?? {}).sort(), path).toEqual(Object.keys(wanted).sort());

@@ -93,8 +93,9 @@ function Wrong({ id, text }: { readonly id: string; readonly text: string }) {
 /** The number in the unit that the reader reads by, when it is typed in another; the usual value while none is typed. */
 function alsoText(voice: Voice, { kind, field, entry, text }: FieldRowProps): string {
   if (text === '') {
-    if (field.asked !== 'number' || field.byDefault === undefined) return '';
-    return voice.say('stores.by-default', { value: valueText(voice, kind, field, field.byDefault) });
+    const usual = field.byDefault ?? field.prior;
+    if (field.asked !== 'number' || usual === undefined) return '';
+    return voice.say('stores.by-default', { value: valueText(voice, kind, field, usual) });
   }
   const typed = unitNamed(field, entry.unit, voice.units);
   const own = unitNamed(field, undefined, voice.units);

@@ -12,6 +12,11 @@ export type GroupName =
   | 'drying'
   | 'friction'
   | 'heat'
+  | 'control'
+  | 'stack'
+  | 'lead'
+  | 'layers'
+  | 'outlet'
   | 'check'
   | 'run'
   | 'load'
@@ -52,6 +57,7 @@ export const thingLayouts: Readonly<Record<StoreKind, ThingLayout>> = {
     ],
     more: [
       { title: 'measures', fields: ['neutralLine', 'minCounterBend', 'lengthTolerance', 'antistatic'] },
+      { title: 'layers', fields: ['pulleyCover', 'rollerCover', 'tensionMember', 'polymer', 'meltPeak'] },
       { title: 'pull', fields: ['freshFactor', 'relaxationAt100s', 'relaxationAt500s', 'strength'] },
       { title: 'friction', fields: ['friction', 'frictionWet'] },
       { title: 'drying', fields: ['dryTemperature', 'dryTime'] },
@@ -72,7 +78,7 @@ export const thingLayouts: Readonly<Record<StoreKind, ThingLayout>> = {
       { title: 'what', fields: ['id', 'die', 'place', 'source'] },
       { title: 'measures', fields: ['pocketWidth', 'pocketDepth', 'mat'] },
     ],
-    more: [],
+    more: [{ title: 'heat', fields: ['matConductivity'] }],
     row: ['die', 'pocketWidth', 'place'],
     proposed: 'template',
   },
@@ -82,7 +88,36 @@ export const thingLayouts: Readonly<Record<StoreKind, ThingLayout>> = {
       { title: 'check', fields: ['checkedOn', 'checkInterval_days'] },
       { title: 'measures', fields: ['platenLength', 'platenWidth', 'bagWidth', 'maxPressure'] },
     ],
-    more: [{ title: 'heat', fields: ['displayUnit', 'setPoints', 'heaterPower', 'nominalVoltage'] }],
+    more: [
+      { title: 'heat', fields: ['displayUnit', 'setPoints', 'heaterPower', 'nominalVoltage', 'rightEdge_K'] },
+      { title: 'lead', fields: ['leadLength', 'leadSection', 'leadResistance'] },
+      {
+        title: 'heat',
+        fields: [
+          'platenMaterial',
+          'platenThickness',
+          'platenCapacity',
+          'capacitySlope_1_K',
+          'platenLoss',
+          'fanCooling',
+          'fanPower',
+          'controlPower',
+        ],
+      },
+      {
+        title: 'control',
+        fields: [
+          'controlKind',
+          'controlBand_K',
+          'controlIntegral',
+          'controlTracking',
+          'controlHysteresis_K',
+          'controlSample',
+          'sensorLag',
+        ],
+      },
+      { title: 'stack', fields: ['pressPlate', 'releaseCloth', 'contactMetal', 'contactLayer', 'contactBelt'] },
+    ],
     row: ['name', 'checkedOn', 'place'],
   },
   recipes: {
@@ -104,6 +139,10 @@ export const thingLayouts: Readonly<Record<StoreKind, ThingLayout>> = {
     ],
     more: [
       { title: 'takeUp', fields: ['takeUpX', 'takeUpY', 'takeUpForce', 'fitSlack', 'spliceSite'] },
+      {
+        title: 'outlet',
+        fields: ['outletVoltage', 'outletBreaker', 'outletLead', 'outletLeadSection', 'airTemperature'],
+      },
       { title: 'rollers', fields: ['carrierDiameter', 'carrierPitch', 'pressureRollerDiameter', 'pressUp'] },
       { title: 'friction', fields: ['lumpedFriction', 'friction'] },
     ],

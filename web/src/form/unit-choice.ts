@@ -19,6 +19,12 @@ const usual: Readonly<Record<UnitKind, Readonly<Record<UnitSystem, string>>>> = 
   time: { metric: 's', us: 's' },
   voltage: { metric: 'V', us: 'V' },
   power: { metric: 'W', us: 'W' },
+  current: { metric: 'A', us: 'A' },
+  resistance: { metric: 'ohm', us: 'ohm' },
+  crossSection: { metric: 'mm2', us: 'mm2' },
+  heatTransfer: { metric: 'W_m2K', us: 'Btu_hft2F' },
+  heatCapacityPerArea: { metric: 'kJ_m2K', us: 'kJ_m2K' },
+  conductivity: { metric: 'W_mK', us: 'Btu_in_hft2F' },
 };
 
 // Read off a long tape or a clock, not off a caliper or a stop watch.
@@ -26,6 +32,8 @@ const usualOf: Readonly<Record<string, Readonly<Record<UnitSystem, string>>>> = 
   bed: { metric: 'm', us: 'ft' },
   left: { metric: 'm', us: 'ft' },
   dryTime: { metric: 'h', us: 'h' },
+  leadLength: { metric: 'm', us: 'ft' },
+  outletLead: { metric: 'm', us: 'ft' },
 };
 
 const signs: Readonly<Record<string, string>> = {
@@ -45,6 +53,16 @@ const signs: Readonly<Record<string, string>> = {
   ft_min: 'ft/min',
   degC: '°C',
   degF: '°F',
+  ohm: 'Ω',
+  mohm: 'mΩ',
+  m2: 'm²',
+  mm2: 'mm²',
+  W_m2K: 'W/m²K',
+  Btu_hft2F: 'Btu/h·ft²·°F',
+  J_m2K: 'J/m²K',
+  kJ_m2K: 'kJ/m²K',
+  W_mK: 'W/mK',
+  Btu_in_hft2F: 'Btu·in/h·ft²·°F',
 };
 
 /** The units a number may be entered in; none for a bare number. */
@@ -70,6 +88,7 @@ export function unitSign(voice: Voice, unit: string): string {
 /** What stands behind a number that has no choice of units: days, kelvin, hours a day. */
 export function bareSign(voice: Voice, { name }: FormField, count: number): string {
   if (name.endsWith('_days')) return voice.say('unit.days', { count });
+  if (name.endsWith('_1_K')) return '1/K';
   if (name.endsWith('_K')) return 'K';
   if (name === 'hoursPerDay') return 'h';
   return /revolutions$/i.test(name) ? voice.say('unit.revolutions', { count }) : '';

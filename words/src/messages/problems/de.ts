@@ -54,6 +54,8 @@ export const problemsDe: Readonly<Record<keyof typeof problemsEn, string>> = {
   // What may be wrong between the fields of a plant.
   'problem.neutral-line-outside-belt':
     'die neutrale Faser bei {value} liegt außerhalb des {max} dicken Riemens. Abstand von der Laufseite eintragen, 0 bis {max}.',
+  'problem.covers-over-thickness':
+    'beide Deckschichten nehmen zusammen {value} von {max} Dicke ein und lassen dem Zugträger nichts. Deckschichten messen.',
   'problem.elongation-window-empty':
     'die kleinste Dehnung {value} liegt nicht unter der größten, {max}. Beide im Datenblatt nachsehen.',
   'problem.die-fits-no-belt': 'kein Riemen hat Finger {pitch} × {fingerLength}. Beide Maße am Stanzmesser prüfen.',

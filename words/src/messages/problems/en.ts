@@ -54,6 +54,8 @@ export const problemsEn = {
   // What may be wrong between the fields of a plant.
   'problem.neutral-line-outside-belt':
     'the neutral line at {value} lies outside the belt, which is {max} thick. Enter the distance from the pulley side, 0 to {max}.',
+  'problem.covers-over-thickness':
+    'both covers together take {value} of a belt {max} thick and leave nothing for the tension member. Measure the covers.',
   'problem.elongation-window-empty':
     'the least elongation {value} is not below the largest, {max}. Look both up in the data sheet.',
   'problem.die-fits-no-belt': 'no belt has fingers of {pitch} × {fingerLength}. Check both numbers on the die.',

@@ -54,6 +54,8 @@ export const problemsEs: Readonly<Record<keyof typeof problemsEn, string>> = {
   // What may be wrong between the fields of a plant.
   'problem.neutral-line-outside-belt':
     'la línea neutra a {value} queda fuera de la correa, que tiene {max} de espesor. Escribir la distancia desde la cara de poleas, de 0 a {max}.',
+  'problem.covers-over-thickness':
+    'las dos cubiertas ocupan {value} de una correa de {max} y no dejan nada al elemento de tracción. Medir las cubiertas.',
   'problem.elongation-window-empty':
     'el estirado mínimo {value} no es menor que el máximo, {max}. Mirar los dos en la hoja de datos.',
   'problem.die-fits-no-belt':
