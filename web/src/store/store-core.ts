@@ -8,6 +8,7 @@ import { beginFreshJournal } from './fresh-journal.ts';
 import { type Loaded, loadPlant } from './load-plant.ts';
 import type { Change, Saved, StoreState } from './plant-store.ts';
 import { Reserve } from './reserve.ts';
+import type { SecondCopy } from './second-copy/second-copy.ts';
 import { type Folded, nothingFolded, snapshotOf } from './snapshot.ts';
 import { StoreError } from './store-error.ts';
 import { storeErrorOf, strictWrite } from './strict-write.ts';
@@ -30,6 +31,7 @@ export type PlantWriting = Writing<PlantStores>;
 export interface CoreParts {
   readonly db: Database;
   readonly device: DeviceCrypto;
+  readonly copy: SecondCopy;
   readonly clocks: Clocks;
   readonly reserve_bytes: number;
   readonly draftPlant: string;
@@ -111,7 +113,7 @@ export class StoreCore {
 
   /** Signed events of changes after a state, none of them written yet. */
   async batch(from: Folded, changes: readonly PreparedChange[]): Promise<Batch> {
-    return makeBatch(from, changes, this.#writer());
+    return makeBatch(from, changes, this.#writer(from));
   }
 
   /** Changes as this device writes them now: what it noticed of its clock comes first. */
@@ -132,6 +134,7 @@ export class StoreCore {
       tx.objectStore('meta').put(own.plant, 'shown'),
       ...(snapshot ? [tx.objectStore('snapshots').put(snapshotOf(folded))] : []),
     ]);
+    await this.parts.copy.add({ rows, blobs, logs: [log] });
     const { memory } = this;
     const others = memory.logs.filter((each) => each.device !== own.device);
     const snapshotSize = snapshot ? own.size : memory.snapshotSize;
@@ -197,6 +200,7 @@ export class StoreCore {
     this.closed ??= why;
     this.#others?.close();
     this.parts.db.close();
+    this.parts.copy.close();
     this.onChange();
   }
 
@@ -205,9 +209,11 @@ export class StoreCore {
     return { folded, snapshotSize: 0, logs: [], broken: undefined, shown: plant, badgeId: undefined };
   }
 
-  #writer(): Writer {
-    const { badgeId } = this.memory;
-    return { key: this.parts.device.key, boot: this.boot, by: badgeId ?? nobody, moment: momentOf(this.parts.clocks) };
+  /** A badge chosen in another plant, or taken away since, signs nothing: what is written is what the screen shows. */
+  #writer({ plant }: Folded): Writer {
+    const { badgeId = nobody } = this.memory;
+    const by = Object.hasOwn(plant.badges, badgeId) ? badgeId : nobody;
+    return { key: this.parts.device.key, boot: this.boot, by, moment: momentOf(this.parts.clocks) };
   }
 
   #inRow<T>(work: () => Promise<T>): Promise<T> {

@@ -1,7 +1,8 @@
 import type { Badge } from '@loopwright/plant';
-import { useId, useState } from 'react';
+import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { BadgeShape } from '../form/badge-shape.tsx';
+import { newAddress } from '../places/stores/store-address.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { useStore, useStoreResult } from '../store/use-store.tsx';
 
@@ -15,13 +16,19 @@ function Chooser() {
   const { store, state } = useStore();
   const [open, setOpen] = useState(false);
   const tiles = useId();
-  const choose = (badge: string | undefined) => {
+  const button = useRef<HTMLButtonElement>(null);
+  const close = () => {
     setOpen(false);
+    button.current?.focus();
+  };
+  const choose = (badge: string | undefined) => {
+    close();
     void store.chooseBadge(badge);
   };
   return (
     <div className="who">
       <button
+        ref={button}
         type="button"
         className="button who-now"
         aria-expanded={open}
@@ -30,7 +37,13 @@ function Chooser() {
       >
         {state.badge === undefined ? say('who.nobody') : <BadgeSign badge={state.badge} />}
       </button>
-      <fieldset id={tiles} className="who-tiles" aria-label={say('who.title')} hidden={!open}>
+      <fieldset
+        id={tiles}
+        className="who-tiles"
+        aria-label={say('who.title')}
+        hidden={!open}
+        onKeyDown={({ key }: KeyboardEvent) => (key === 'Escape' ? close() : undefined)}
+      >
         {open ? <Tiles badges={Object.values(state.plant.badges)} now={state.badge?.id} onChoose={choose} /> : null}
       </fieldset>
     </div>
@@ -48,7 +61,7 @@ function Tiles({ badges, now, onChoose }: TilesProps) {
   if (badges.length === 0) {
     return (
       <p>
-        {say('who.none')} <Link href="/stores/badges">{say('stores.new.badges')}</Link>
+        {say('who.none')} <Link href={newAddress('badges')}>{say('stores.new.badges')}</Link>
       </p>
     );
   }

@@ -3,6 +3,8 @@ import type { Page } from 'playwright-core';
 /** An event as the browser keeps it, read past the app. */
 export interface KeptEvent {
   readonly type: string;
+  /** Alias of the badge. */
+  readonly by: string;
   readonly body: { readonly thing: Readonly<Record<string, unknown>>; readonly corrects?: string };
 }
 
