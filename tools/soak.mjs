@@ -8,11 +8,19 @@ const runs = process.env.LW_RUNS ?? '200000';
 const kills = process.env.LW_KILLS ?? '1000';
 const hours = 12;
 
-await setUp();
-await runStages([
-  stages.unit(
+const all = {
+  unit: stages.unit(
     { LW_RUNS: runs, LW_SOAK: '1', LW_TEST_TIMEOUT_MS: String(hours * 3_600_000) },
     { timeout_s: hours * 3600 },
   ),
-  stages.browserKills(kills, hours * 3600),
-]);
+  kills: stages.browserKills(kills, hours * 3600),
+};
+const asked = process.argv.slice(2);
+const unknown = asked.find((name) => !Object.hasOwn(all, name));
+if (unknown !== undefined) {
+  console.error(`There is no stage "${unknown}". Use: npm run soak -- [${Object.keys(all).join('] [')}]`);
+  process.exit(2);
+}
+
+await setUp();
+await runStages((asked.length === 0 ? Object.keys(all) : asked).map((name) => all[name]));
