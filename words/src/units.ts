@@ -34,6 +34,10 @@ export const quantityKinds = [
   'voltage',
   'resistance',
   'area',
+  'crossSection',
+  'heatTransfer',
+  'heatCapacityPerArea',
+  'conductivity',
 ] as const;
 export type QuantityKind = (typeof quantityKinds)[number];
 
@@ -67,6 +71,9 @@ const foot_m = 0.3048;
 const pound_kg = 0.45359237;
 const poundForce_N = pound_kg * 9.80665;
 const psi_Pa = poundForce_N / inch_m ** 2;
+const btu_J = 1055.05585262;
+/** Btu per hour, square foot and degree Fahrenheit. */
+const btuTransfer_W_m2K = btu_J / (3600 * foot_m ** 2 * (5 / 9));
 
 const both = (row: Unit): Readonly<Record<UnitSystem, Unit>> => ({ metric: row, us: row });
 
@@ -107,5 +114,9 @@ export const unitTable: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem
   current: both(unit('A', 1, 1)),
   voltage: both(unit('V', 1, 0)),
   resistance: both(unit('Ω', 1, 2)),
+  crossSection: both(unit('mm²', 1e6, 1)),
+  heatTransfer: { metric: fine('W/m²K', 1, 0), us: fine('Btu/h·ft²·°F', 1 / btuTransfer_W_m2K, 1) },
+  heatCapacityPerArea: both(fine('kJ/m²K', 1e-3, 1)),
+  conductivity: { metric: fine('W/mK', 1, 2), us: fine('Btu·in/h·ft²·°F', 1 / (btuTransfer_W_m2K * inch_m), 1) },
   area: { metric: unit('cm²', 1e4, 1), us: unit('in²', 1 / inch_m ** 2, 1) },
 };

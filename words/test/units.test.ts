@@ -27,6 +27,8 @@ const printed: readonly Printed[] = [
   { kind: 'massPerLength', inside: 1.488164, half: 5e-7, what: 'lb/ft to kg/m, 1.488164 E+00' },
   { kind: 'massPerArea', inside: 4.882428, half: 5e-7, what: 'lb/ft2 to kg/m2, 4.882428 E+00' },
   { kind: 'mass', inside: 0.4535924, half: 5e-8, what: 'pound to kg, 4.535924 E-01' },
+  { kind: 'heatTransfer', inside: 5.678263, half: 5e-7, what: 'Btu/(h ft2 degF) to W/(m2 K), 5.678263 E+00' },
+  { kind: 'conductivity', inside: 0.1442279, half: 5e-8, what: 'Btu in/(h ft2 degF) to W/(m K), 1.442279 E-01' },
   { kind: 'area', inside: 6.4516e-4, half: 0, what: 'square inch to m2, 6.4516 E-04 exact' },
 ];
 

@@ -16,6 +16,16 @@ export type Kind =
   | 'bendingStiffness' // N m2
   | 'pressure' // Pa
   | 'temperature' // degC
+  | 'temperatureDifference' // K
+  | 'voltage' // V
+  | 'current' // A
+  | 'resistance' // ohm
+  | 'power' // W
+  | 'energy' // J
+  | 'heatTransfer' // W/(m2*K)
+  | 'heatCapacityPerArea' // J/(m2*K)
+  | 'conductivity' // W/(m*K)
+  | 'crossSection' // m2
   | 'speed' // m/s
   | 'frequency' // Hz
   | 'massPerLength' // kg/m
@@ -40,6 +50,16 @@ export const kindUnit: Readonly<Record<Kind, string>> = {
   bendingStiffness: 'N*m2',
   pressure: 'Pa',
   temperature: 'degC',
+  temperatureDifference: 'K',
+  voltage: 'V',
+  current: 'A',
+  resistance: 'ohm',
+  power: 'W',
+  energy: 'J',
+  heatTransfer: 'W/(m2*K)',
+  heatCapacityPerArea: 'J/(m2*K)',
+  conductivity: 'W/(m*K)',
+  crossSection: 'm2',
   speed: 'm/s',
   frequency: 'Hz',
   massPerLength: 'kg/m',
