@@ -12,6 +12,7 @@ export {
   hardSegmentFactor,
 } from './fused-strength.ts';
 export { type FusedNode, type Fusion, fusion } from './fusion.ts';
+export { bondRow, fusedStrengthRow, fusionFormulas, slotFillRow, slotFillTimeRow } from './fusion-formulas.ts';
 export type { FusionInput, StrengthInput } from './fusion-input.ts';
 export {
   type Grade,

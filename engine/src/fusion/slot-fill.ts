@@ -1,3 +1,5 @@
+import { slotFillRow, slotFillTimeRow } from './fusion-formulas.ts';
+
 /**
  * Depth to which melt runs into a gap between two flanks, driven by the pressure on the belt: flow between parallel plates.
  * l = g*sqrt(J/6), J = integral of p/eta dt.
@@ -10,7 +12,7 @@
  * @verified FUSE-11 fill of 0.1 mm with 5000 Pa*s
  */
 export function slotFill_m(gap_m: number, flow: number): number {
-  return gap_m * Math.sqrt(flow / 6);
+  return slotFillRow.compute({ g: gap_m, J: flow });
 }
 
 /**
@@ -28,7 +30,8 @@ export function slotFillTime_s(input: {
   readonly viscosity_Pa_s: number;
   readonly pressure_Pa: number;
 }): number {
-  return (6 * input.viscosity_Pa_s * (input.depth_m / input.gap_m) ** 2) / input.pressure_Pa;
+  const { viscosity_Pa_s: eta, depth_m: l, gap_m: g, pressure_Pa: p } = input;
+  return slotFillTimeRow.compute({ eta, l, g, p });
 }
 
 /** A melt whose shear stress is m*(shear rate)^n. */

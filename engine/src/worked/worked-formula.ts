@@ -20,6 +20,8 @@ export type Kind =
   | 'voltage' // V
   | 'current' // A
   | 'resistance' // ohm
+  | 'resistancePerLength' // ohm/m
+  | 'viscosity' // Pa*s
   | 'power' // W
   | 'energy' // J
   | 'heatTransfer' // W/(m2*K)
@@ -54,6 +56,8 @@ export const kindUnit: Readonly<Record<Kind, string>> = {
   voltage: 'V',
   current: 'A',
   resistance: 'ohm',
+  resistancePerLength: 'ohm/m',
+  viscosity: 'Pa*s',
   power: 'W',
   energy: 'J',
   heatTransfer: 'W/(m2*K)',

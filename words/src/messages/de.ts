@@ -4,6 +4,7 @@ import { fieldsDe } from './fields/de.ts';
 import { firstDe } from './first-de.ts';
 import { formulasDe } from './formulas/de.ts';
 import { geometryDe } from './geometry/de.ts';
+import { heatDe } from './heat/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
 import { recordsDe } from './records/de.ts';
@@ -23,6 +24,7 @@ export const de: Catalogue = {
   ...fieldsDe,
   ...formulasDe,
   ...geometryDe,
+  ...heatDe,
   ...meaningsDe,
   ...missingDe,
   ...recordsDe,

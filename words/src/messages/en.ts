@@ -3,6 +3,7 @@ import { fieldsEn } from './fields/en.ts';
 import { firstEn } from './first-en.ts';
 import { formulasEn } from './formulas/en.ts';
 import { geometryEn } from './geometry/en.ts';
+import { heatEn } from './heat/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
 import { recordsEn } from './records/en.ts';
@@ -22,6 +23,7 @@ export const en = {
   ...fieldsEn,
   ...formulasEn,
   ...geometryEn,
+  ...heatEn,
   ...meaningsEn,
   ...missingEn,
   ...recordsEn,

@@ -4,6 +4,7 @@ import { fieldsEs } from './fields/es.ts';
 import { firstEs } from './first-es.ts';
 import { formulasEs } from './formulas/es.ts';
 import { geometryEs } from './geometry/es.ts';
+import { heatEs } from './heat/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
 import { recordsEs } from './records/es.ts';
@@ -23,6 +24,7 @@ export const es: Catalogue = {
   ...fieldsEs,
   ...formulasEs,
   ...geometryEs,
+  ...heatEs,
   ...meaningsEs,
   ...missingEs,
   ...recordsEs,
