@@ -1,0 +1,69 @@
+import { type End, rawOutput } from '../march/end.ts';
+import { integralInside, sensorInside } from '../march/step.ts';
+import type { PlatenControl } from './cycle-input.ts';
+
+/** Shortest lag a sensor can have here: a faster one only makes the steps short. */
+const shortestLag_s = 1e-3;
+
+/** What an end needs to know of its controller. */
+export function controlParts(control: PlatenControl, sensorLag_s: number) {
+  const lag = { sensorLag_s: Math.max(sensorLag_s, shortestLag_s) };
+  if (control.kind === 'on-off') return { ...lag, gain_1_K: 0, integralRate_1_Ks: 0, trackingRate_1_s: 0 };
+  const gain_1_K = 1 / control.band_K;
+  if (control.kind === 'proportional') return { ...lag, gain_1_K, integralRate_1_Ks: 0, trackingRate_1_s: 0 };
+  return {
+    ...lag,
+    gain_1_K,
+    integralRate_1_Ks: gain_1_K / control.integral_s,
+    trackingRate_1_s: 1 / control.tracking_s,
+  };
+}
+
+/** Heater as the controller wants it at the very start. */
+export function startControl(end: End, control: PlatenControl): void {
+  if (control.kind === 'on-off') {
+    end.share = end.sensor_degC < end.set_degC - 0.5 * control.hysteresis_K ? 1 : 0;
+    return;
+  }
+  const raw = rawOutput(end, end.sensor_degC, end.integral);
+  end.following = raw > 0 && raw < 1;
+  end.share = raw >= 1 ? 1 : 0;
+}
+
+/** Positive once a continuous controller has passed to the other side of one of its limits, inside the step tried last. */
+export function limitPassed(end: End, share: number): number {
+  const raw = rawOutput(end, sensorInside(end, share), integralInside(end, share));
+  if (end.following) return Math.max(raw - 1, -raw);
+  return end.share === 1 ? 1 - raw : raw;
+}
+
+/** The controller goes over to the other side of the limit it has passed. */
+export function passLimit(end: End): void {
+  if (end.following) {
+    end.share = rawOutput(end, end.sensor_degC, end.integral) > 0.5 ? 1 : 0;
+    end.following = false;
+    return;
+  }
+  end.following = true;
+}
+
+/**
+ * First sample inside the step tried last at which an on/off controller decides otherwise.
+ * Gives its time from the step's start, or infinity.
+ */
+export function firstSwitch_s(
+  end: End,
+  control: Extract<PlatenControl, { kind: 'on-off' }>,
+  start_s: number,
+  step_s: number,
+): number {
+  const { hysteresis_K, sample_s } = control;
+  const half = 0.5 * hysteresis_K;
+  let sample = Math.floor(start_s / sample_s + 1e-6) + 1;
+  for (; sample * sample_s <= start_s + step_s + 1e-9; sample += 1) {
+    const from_s = sample * sample_s - start_s;
+    const error = end.set_degC - sensorInside(end, Math.min(1, from_s / step_s));
+    if (end.share === 1 ? error < -half : error > half) return from_s;
+  }
+  return Number.POSITIVE_INFINITY;
+}

@@ -1,0 +1,174 @@
+import { grade } from '../../fusion/grade.ts';
+import { voidNumber } from '../../fusion/void-number.ts';
+import { heatContent_J_m2 } from '../march/conduction.ts';
+import type { BeltResult, Cycle, PlatenResult, ProbeResult, SensorResult, Values } from './cycle-result.ts';
+import type { PressRun } from './press-run.ts';
+import { rateCount } from './rate-table.ts';
+
+/** Times of a finished run and the temperatures of its places then. */
+export interface Marks {
+  readonly ready_s: number;
+  readonly dwellEnd_s: number;
+  readonly open_s: number;
+  readonly atReady: Float64Array;
+  readonly atDwellEnd: Float64Array;
+}
+
+const joulesPerWattHour = 3600;
+
+/**
+ * Result of a finished run.
+ *
+ * @param run - run at its opening
+ * @param marks - its times and the temperatures at them
+ * @returns cycle
+ * @source derived: extremes, means and sums over the run
+ * @verified CYCLE-01 ready of the light press
+ */
+export function resultOf(run: PressRun, marks: Marks): Cycle {
+  const { input, march } = run;
+  const { ready_s, dwellEnd_s, open_s } = marks;
+  const { top, bottom } = march.slab;
+  const belt = beltResult(run);
+  const area_m2 = input.top.area_m2;
+  const supplied_J_m2 = top.supplied_J_m2 + bottom.supplied_J_m2;
+  const lost_J_m2 = top.lost_J_m2 + bottom.lost_J_m2;
+  const stored_J_m2 = heatContent_J_m2(march.slab) - run.startHeat_J_m2;
+  const { control_W = 0, fan_W = 0 } = input.supply;
+  const plug_J = march.slab.plug_J;
+  return {
+    status: 'ok',
+    marks: { ready_s, dwellEnd_s, open_s, bonded_s: run.bonded_s },
+    probes: input.probes.map((_, index) => probeResult(run, marks, index)),
+    platens: { top: platenResult(run, 0), bottom: platenResult(run, 1) },
+    sensors: { top: sensorResult(run, 2), bottom: sensorResult(run, 3) },
+    belt,
+    energy_Wh: (plug_J + control_W * open_s + fan_W * (open_s - dwellEnd_s)) / joulesPerWattHour,
+    heaterEnergy_Wh: (supplied_J_m2 * area_m2) / joulesPerWattHour,
+    leadEnergy_Wh: (plug_J - supplied_J_m2 * area_m2) / joulesPerWattHour,
+    peakCurrent_A: run.peakCurrent_A,
+    balanceResidual:
+      Math.abs(stored_J_m2 + lost_J_m2 - supplied_J_m2) / Math.max(supplied_J_m2, Math.abs(stored_J_m2), 1),
+    steps: run.steps,
+    ...gradeOf(run, belt),
+  };
+}
+
+/** Sums of the rates at a place as what they mean. */
+function fusionOf({ input, fusion }: PressRun, healing: number, fluidity_s_Pa_s: number, scission: number) {
+  const flow = input.recipe.pressure_Pa * fluidity_s_Pa_s;
+  return {
+    healing,
+    bond: Math.min(1, healing ** 0.25),
+    flow,
+    fill_m: fusion.gap_m * Math.sqrt(flow / 6),
+    molarMassShare: 1 / (1 + scission),
+  };
+}
+
+function fusionAt(run: PressRun, place: number) {
+  const { sums } = run.history;
+  const at = rateCount * place;
+  return fusionOf(run, sums[at] as number, sums[at + 1] as number, sums[at + 2] as number);
+}
+
+function probeResult(run: PressRun, marks: Marks, index: number): ProbeResult {
+  const { history, beltPlaces } = run;
+  const place = beltPlaces + index;
+  return {
+    peak_degC: history.peak[place] as number,
+    peakAt_s: history.peakAt_s[place] as number,
+    atReady_degC: marks.atReady[place] as number,
+    atDwellEnd_degC: marks.atDwellEnd[place] as number,
+    atOpen_degC: history.now[place] as number,
+    ...fusionAt(run, place),
+    ...probeValues(run, index),
+  };
+}
+
+function probeValues(run: PressRun, index: number): Partial<ProbeResult> {
+  if (run.input.times_s === undefined) return {};
+  const probes = run.input.probes.length;
+  const first = probes + rateCount * index;
+  const then = sampled(run, (row) => {
+    const [z, j, s] = [0, 1, 2].map((which) => row[first + which] as number) as [number, number, number];
+    return Number.isNaN(z) ? null : fusionOf(run, z, j, s);
+  });
+  return {
+    values_degC: valuesOf(run, index),
+    bondValues: then.map((one) => one?.bond ?? null),
+    fillValues_m: then.map((one) => one?.fill_m ?? null),
+    molarMassShareValues: then.map((one) => one?.molarMassShare ?? null),
+  };
+}
+
+/** One thing for each time asked for, in the order they were asked for. */
+function sampled<T>({ samples }: PressRun, read: (row: Float64Array) => T): T[] {
+  const { rows, columns, order } = samples;
+  const values = new Array<T>(order.length);
+  order.forEach((place, taken) => {
+    values[place] = read(rows.subarray(taken * columns, (taken + 1) * columns));
+  });
+  return values;
+}
+
+function valuesOf(run: PressRun, column: number): Values {
+  return sampled(run, (row) => (Number.isNaN(row[column] as number) ? null : (row[column] as number)));
+}
+
+function lateColumn(run: PressRun, which: number): number {
+  return (1 + rateCount) * run.input.probes.length + which;
+}
+
+function platenResult(run: PressRun, which: 0 | 1): PlatenResult {
+  const { history, input } = run;
+  const place = history.places.length - 2 + which;
+  const set_degC = which === 0 ? input.recipe.top_degC : input.recipe.bottom_degC;
+  return {
+    overshoot_K: (history.peak[place] as number) - set_degC,
+    atOpen_degC: history.now[place] as number,
+    ...(input.times_s === undefined ? {} : { values_degC: valuesOf(run, lateColumn(run, which)) }),
+  };
+}
+
+function sensorResult(run: PressRun, which: 2 | 3): SensorResult {
+  return run.input.times_s === undefined ? {} : { values_degC: valuesOf(run, lateColumn(run, which)) };
+}
+
+function beltResult(run: PressRun): BeltResult {
+  const { history, beltPlaces } = run;
+  const all = Array.from({ length: beltPlaces }, (_, place) => fusionAt(run, place));
+  const of = (name: 'healing' | 'bond' | 'flow' | 'fill_m' | 'molarMassShare') => all.map((one) => one[name]);
+  return {
+    healingMin: Math.min(...of('healing')),
+    bondMin: Math.min(...of('bond')),
+    bondMean: mean(of('bond')),
+    flowMin: Math.min(...of('flow')),
+    fillMin_m: Math.min(...of('fill_m')),
+    fillMean_m: mean(of('fill_m')),
+    fillMax_m: Math.max(...of('fill_m')),
+    molarMassShareMin: Math.min(...of('molarMassShare')),
+    max_degC: Math.max(...history.peak.subarray(0, beltPlaces)),
+    atOpenMax_degC: Math.max(...history.now.subarray(0, beltPlaces)),
+  };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, one) => sum + one, 0) / values.length;
+}
+
+function gradeOf({ input, fusion }: PressRun, belt: BeltResult) {
+  const { moisture_share, fillNeeded_m } = fusion;
+  return grade({
+    bondMin: belt.healingMin ** 0.25,
+    fillMin: belt.fillMin_m / fillNeeded_m,
+    fillMax: belt.fillMax_m / fillNeeded_m,
+    damageMax: 1 - belt.molarMassShareMin,
+    beltMax_degC: belt.max_degC,
+    voidNumber:
+      moisture_share === undefined
+        ? undefined
+        : voidNumber({ moisture_share, beltMax_degC: belt.max_degC, pressure_Pa: input.recipe.pressure_Pa }),
+    atOpen_degC: belt.atOpenMax_degC,
+  });
+}

@@ -1,0 +1,100 @@
+import { fusionParameters } from '../../fusion/parameters.ts';
+import { Refusal } from '../../refusal.ts';
+import { checkCycle } from './check-cycle.ts';
+import type { CycleInput } from './cycle-input.ts';
+import { type Marks, resultOf } from './cycle-of-run.ts';
+import type { CycleNotConverged, CycleResult } from './cycle-result.ts';
+import { type PhaseOutcome, runPhase } from './phase.ts';
+import { type Exactness, type PressRun, startRun } from './press-run.ts';
+
+/** Longest heat-up and longest cooling that are computed. */
+const longest_s = 86_400;
+/** First step of the cooling: the platens turn round at once. */
+const firstCooling_s = 1;
+
+/**
+ * A press cycle from switching on to opening: heat, control, supply, flow, fusion and damage.
+ * Platens: C*dT/dt = P/A - (U + h_fan)*(T - T_a) - q; cells: rho*c*dT/dt = d/dx(k*dT/dx).
+ *
+ * @param input - press, stack, supply, recipe, fusion and what is wanted [units in their names]
+ * @param exactness - tolerance_K per step [K] and refine, an odd factor on the cells [1]; usual accuracy 0.02 K, 0.1 s
+ * @returns the cycle, or the status of a march that failed
+ * @throws set-point-not-reached, never-cools, no-belt, no-layers, too-many-layers, contact-count, areas-differ, unknown-control, not-finite, out-of-range
+ * @validity one direction; platens of one temperature; heat of mixing and reaction left out; not measured on a press
+ * @source energy balance of platens and layers; RODASP in time
+ * @verified CYCLE-01 ready of the light press
+ */
+export function cycle(input: CycleInput, exactness?: Exactness): CycleResult {
+  checkCycle(input);
+  const run = startRun(input, fusionParameters(input.fusion), exactness);
+  const { slab } = run.march;
+  const heated = runPhase(run, 'ready', longest_s);
+  if (heated === 'time') throw notReached(run);
+  if (heated !== 'goal') return notConverged(run, heated);
+  const ready_s = slab.time_s;
+  const atReady = run.history.now.slice();
+  const dwelt = runPhase(run, 'none', ready_s + input.recipe.dwell_s);
+  if (dwelt !== 'time') return notConverged(run, dwelt);
+  const dwellEnd_s = slab.time_s;
+  const atDwellEnd = run.history.now.slice();
+  startCooling(run);
+  const cooled = runPhase(run, 'cold', dwellEnd_s + longest_s);
+  if (cooled === 'time') throw neverCools(run);
+  if (cooled !== 'goal') return notConverged(run, cooled);
+  const marks: Marks = { ready_s, dwellEnd_s, open_s: slab.time_s, atReady, atDwellEnd };
+  return resultOf(run, marks);
+}
+
+/**
+ * Heaters off, fan on.
+ *
+ * @param run - run at the end of its dwell, changed
+ * @returns nothing
+ * @source derived: plain assignment
+ */
+export function startCooling(run: PressRun): void {
+  const { march, input } = run;
+  const { top, bottom } = march.slab;
+  run.cooling = true;
+  for (const [end, platen] of [
+    [top, input.top],
+    [bottom, input.bottom],
+  ] as const) {
+    end.following = false;
+    end.share = 0;
+    end.loss_W_m2K = platen.loss_W_m2K + platen.fan_W_m2K;
+  }
+  march.proposed_s = Math.min(march.proposed_s, firstCooling_s);
+}
+
+/** Says how hot the platen that stays coldest below its set point gets, and what holds it back. */
+function notReached({ input, march }: PressRun): Refusal {
+  const { top, bottom } = march.slab;
+  const side = top.set_degC - top.sensor_degC > bottom.set_degC - bottom.sensor_degC ? 'top' : 'bottom';
+  const end = march.slab[side];
+  const platen = input[side];
+  return new Refusal('set-point-not-reached', `recipe.${side}_degC`, {
+    value: end.set_degC,
+    max: end.sensor_degC,
+    unit: 'degC',
+    volts_V: input.supply.volts_V,
+    nominal_V: platen.nominal_V,
+    heater_W: platen.heater_W,
+    loss_W_m2K: platen.loss_W_m2K,
+    fullPower: !end.following && end.share === 1,
+  });
+}
+
+function neverCools({ input, march }: PressRun): Refusal {
+  const settled_degC = Math.max(march.slab.top.sensor_degC, march.slab.bottom.sensor_degC);
+  return new Refusal('never-cools', 'recipe.open_degC', {
+    value: input.recipe.open_degC,
+    min: settled_degC,
+    unit: 'degC',
+  });
+}
+
+function notConverged({ march }: PressRun, outcome: PhaseOutcome): CycleNotConverged {
+  const reason = outcome === 'step-too-small' ? 'step-too-small' : 'too-many-steps';
+  return { status: 'not-converged', reason, residual: march.lastError_K, iterations: march.tries };
+}

@@ -1,0 +1,156 @@
+import { type MarchFailure, tryAccurateStep } from '../march/march.ts';
+import { acceptStep, prepareInside, sensorInside, tryStep } from '../march/step.ts';
+import { firstSwitch_s, limitPassed, passLimit } from './controller.ts';
+import { closeStep, recordStep } from './history.ts';
+import type { PressRun } from './press-run.ts';
+import { noteBond, takeSamples } from './readings.ts';
+
+/** What ends a phase before its time is up: both sensors near their set points, or both cold. */
+export type Goal = 'ready' | 'cold' | 'none';
+
+export type PhaseOutcome = 'goal' | 'time' | MarchFailure;
+
+/** An event is met when it lies this close to the step's end. */
+const exact_s = 1e-3;
+const shortest_s = 1e-6;
+const rootIterations = 60;
+/** Bounds for a controller that never comes to rest. */
+const mostEvents = 200_000;
+const mostAtOnce = 20;
+
+/**
+ * Runs a press until its goal is met or the time is up, each event exactly at the end of a step.
+ *
+ * @param run - run, moved on
+ * @param goal - what ends the phase before its time
+ * @param end_s - when it ends in any case [s], counted from switching on
+ * @returns what ended it
+ * @source events by the cubic inside a step, then the step again to that time
+ * @verified CYCLE-01 ready of the light press
+ */
+export function runPhase(run: PressRun, goal: Goal, end_s: number): PhaseOutcome {
+  const { slab } = run.march;
+  if (goal !== 'none' && goalPassed(run, goal, undefined) >= 0) return 'goal';
+  let atOnce = 0;
+  for (let events = 0; events < mostEvents && atOnce < mostAtOnce; ) {
+    const left_s = end_s - slab.time_s;
+    if (left_s <= 1e-9 * (1 + end_s)) return 'time';
+    const step_s = stepToEvent(run, goal, left_s);
+    if (step_s === 0) return run.march.failure ?? 'step-too-small';
+    const { kind, at_s } = run.event;
+    const apart = kind === 'none' || at_s > shortest_s;
+    if (apart) take(run, step_s);
+    atOnce = apart ? 0 : atOnce + 1;
+    if (kind === 'goal') return 'goal';
+    if (kind !== 'none') {
+      switchController(run, kind);
+      events += 1;
+    }
+  }
+  return 'too-many-steps';
+}
+
+/** An accurate step that ends at the first event inside it; not taken yet. */
+function stepToEvent(run: PressRun, goal: Goal, most_s: number): number {
+  const { march, event } = run;
+  let step_s = tryAccurateStep(march, most_s);
+  if (step_s === 0) return 0;
+  prepareInside(march.slab);
+  findEvent(run, goal, step_s);
+  while (event.kind !== 'none' && event.at_s < step_s - exact_s && event.at_s > shortest_s) {
+    step_s = event.at_s;
+    tryStep(march.slab, step_s);
+    prepareInside(march.slab);
+    findEvent(run, goal, step_s);
+  }
+  return step_s;
+}
+
+function take(run: PressRun, step_s: number): void {
+  const { slab } = run.march;
+  run.peakCurrent_A = Math.max(run.peakCurrent_A, slab.heaters.current_A);
+  recordStep(run.history, slab, step_s, run.panel_K);
+  noteBond(run, step_s);
+  takeSamples(run, step_s);
+  closeStep(run.history);
+  acceptStep(slab, step_s);
+  run.steps += 1;
+}
+
+/** The earliest event of the step tried last. */
+function findEvent(run: PressRun, goal: Goal, step_s: number): void {
+  const { event, cooling } = run;
+  event.kind = 'none';
+  event.at_s = Number.POSITIVE_INFINITY;
+  if (goal !== 'none') noteRoot(run, 'goal', goal, step_s);
+  if (cooling) return;
+  noteControl(run, 'top', step_s);
+  noteControl(run, 'bottom', step_s);
+}
+
+function noteControl(run: PressRun, side: 'top' | 'bottom', step_s: number): void {
+  const { control } = run.input[side];
+  const { slab } = run.march;
+  if (control.kind !== 'on-off') {
+    noteRoot(run, side, 'none', step_s);
+    return;
+  }
+  const at_s = firstSwitch_s(slab[side], control, slab.time_s, step_s);
+  if (at_s < run.event.at_s) {
+    run.event.kind = side;
+    run.event.at_s = at_s;
+  }
+}
+
+/** Looks for a change of sign up to a little beyond the step's end, at its middle too. */
+function noteRoot(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, step_s: number): void {
+  const beyond = 1 + exact_s / step_s;
+  if (!(passedBy(run, kind, goal, 0.5) > 0 || passedBy(run, kind, goal, beyond) > 0)) return;
+  let low = 0;
+  let high = passedBy(run, kind, goal, 0.5) > 0 ? 0.5 : beyond;
+  let below = passedBy(run, kind, goal, low);
+  let above = passedBy(run, kind, goal, high);
+  if (below >= 0) high = 0;
+  // Regula falsi with halving of the value that stays (Illinois).
+  for (let i = 0; i < rootIterations && (high - low) * step_s > 1e-7; i += 1) {
+    const middle = low + ((high - low) * below) / (below - above);
+    const value = passedBy(run, kind, goal, middle);
+    if (value > 0) {
+      high = middle;
+      above = value;
+      below *= 0.5;
+    } else {
+      low = middle;
+      below = value;
+      above *= 0.5;
+    }
+    if (Math.abs(value) < 1e-10) {
+      high = middle;
+      break;
+    }
+  }
+  const at_s = high * step_s;
+  if (at_s < run.event.at_s) {
+    run.event.kind = kind;
+    run.event.at_s = at_s;
+  }
+}
+
+function passedBy(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, share: number): number {
+  return kind === 'goal' ? goalPassed(run, goal, share) : limitPassed(run.march.slab[kind], share);
+}
+
+/** Not negative once the goal is met; at a share of the step tried last, or now. */
+function goalPassed({ march, input }: PressRun, goal: Goal, share: number | undefined): number {
+  const { top, bottom } = march.slab;
+  const upper = share === undefined ? top.sensor_degC : sensorInside(top, share);
+  const lower = share === undefined ? bottom.sensor_degC : sensorInside(bottom, share);
+  if (goal === 'cold') return input.recipe.open_degC - Math.max(upper, lower);
+  return Math.min(upper - top.set_degC, lower - bottom.set_degC) + input.recipe.ready_K;
+}
+
+function switchController(run: PressRun, side: 'top' | 'bottom'): void {
+  const end = run.march.slab[side];
+  if (run.input[side].control.kind === 'on-off') end.share = 1 - end.share;
+  else passLimit(end);
+}

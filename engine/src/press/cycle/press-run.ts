@@ -1,0 +1,151 @@
+import type { FusionParameters } from '../../fusion/parameters.ts';
+import { heatContent_J_m2 } from '../march/conduction.ts';
+import { heaters } from '../march/heaters.ts';
+import { type March, makeMarch } from '../march/march.ts';
+import { makeSlab } from '../march/slab.ts';
+import { type Grid, stackGrid } from '../stack/grid.ts';
+import { type Place, probePlace } from '../stack/probe-place.ts';
+import { cellCounts } from './cell-counts.ts';
+import { controlParts, startControl } from './controller.ts';
+import type { CycleInput, Platen } from './cycle-input.ts';
+import { type History, makeHistory, panelFor } from './history.ts';
+import { rateTable } from './rate-table.ts';
+import { sampleColumns } from './readings.ts';
+
+/** A press cycle on its way. */
+export interface PressRun {
+  readonly input: CycleInput;
+  readonly fusion: FusionParameters;
+  readonly grid: Grid;
+  readonly march: March;
+  readonly history: History;
+  readonly panel_K: number;
+  /** Of the history's places, the belt's come first, then the probes, then both platens. */
+  readonly beltPlaces: number;
+  readonly startHeat_J_m2: number;
+  readonly samples: Samples;
+  /** The earliest event of the step tried last. */
+  readonly event: { kind: 'none' | 'goal' | 'top' | 'bottom'; at_s: number };
+  cooling: boolean;
+  steps: number;
+  peakCurrent_A: number;
+  /** When the least healed depth reached Z = 1. */
+  bonded_s: number | null;
+}
+
+/** Values at the times asked for. */
+export interface Samples {
+  /** Ascending, with their place in the input. */
+  readonly times_s: Float64Array;
+  readonly order: readonly number[];
+  taken: number;
+  /** One row a time; `sampleColumns` says what stands in it. */
+  readonly rows: Float64Array;
+  readonly columns: number;
+}
+
+/** How exact a run is. */
+export interface Exactness {
+  /** Error allowed in one step. */
+  readonly tolerance_K: number;
+  /** Cells are multiplied by this odd number, for studies of the grid. */
+  readonly refine: number;
+}
+
+const usual: Exactness = { tolerance_K: 0.01, refine: 1 };
+const first_s = 0.5;
+const mostTries = 400_000;
+
+/**
+ * A press cycle at the moment of switching on.
+ *
+ * @param input - checked input of a cycle
+ * @param fusion - parameters of fusion with their defaults
+ * @param exactness - error per step and refinement of the cells
+ * @returns run
+ * @source derived: plain allocation
+ */
+export function startRun(input: CycleInput, fusion: FusionParameters, exactness: Exactness = usual): PressRun {
+  const { layers, contacts_W_m2K, supply, top, bottom, recipe } = input;
+  const cells = cellCounts(layers).map((count) => count * exactness.refine);
+  const grid = stackGrid(layers, contacts_W_m2K, cells);
+  const start_degC = input.start_degC ?? input.ambient_degC;
+  const slab = makeSlab(
+    {
+      grid,
+      top: endParts(top, recipe.top_degC, input),
+      bottom: endParts(bottom, recipe.bottom_degC, input),
+      heaters: heaters({
+        volts_V: supply.volts_V,
+        lead_ohm: supply.leadResistance_ohm,
+        top_S: top.heater_W / top.nominal_V ** 2,
+        bottom_S: bottom.heater_W / bottom.nominal_V ** 2,
+        area_m2: top.area_m2,
+      }),
+    },
+    start_degC,
+  );
+  startControl(slab.top, top.control);
+  startControl(slab.bottom, bottom.control);
+  const belt = beltPlaces(input, grid);
+  const probes = input.probes.map(({ layer, fraction }) => probePlace(grid, layer, fraction));
+  const platens = [
+    { upper: 0, lower: 1, share: 0 },
+    { upper: grid.count - 2, lower: grid.count - 1, share: 1 },
+  ];
+  const places = [...belt, ...probes, ...platens];
+  return {
+    input,
+    fusion,
+    grid,
+    march: makeMarch(slab, { tolerance_K: exactness.tolerance_K, first_s, mostTries }),
+    history: makeHistory(slab, places, rateTable(fusion)),
+    panel_K: panelFor(fusion.meltWidth_K),
+    beltPlaces: belt.length,
+    startHeat_J_m2: heatContent_J_m2(slab),
+    samples: makeSamples(input.times_s ?? [], sampleColumns(probes.length)),
+    event: { kind: 'none', at_s: 0 },
+    cooling: false,
+    steps: 0,
+    peakCurrent_A: 0,
+    bonded_s: null,
+  };
+}
+
+function endParts(platen: Platen, set_degC: number, { ambient_degC, start_degC }: CycleInput) {
+  return {
+    held: false,
+    capacity_J_m2K: platen.capacity_J_m2K,
+    capacitySlope_1_K: platen.capacitySlope_1_K ?? 0,
+    loss_W_m2K: platen.loss_W_m2K,
+    ambient_degC,
+    flux_W_m2: 0,
+    start_degC: start_degC ?? ambient_degC,
+    set_degC,
+    ...controlParts(platen.control, platen.sensorLag_s),
+  };
+}
+
+/** All cells of the belt and its two faces. */
+function beltPlaces({ layers }: CycleInput, grid: Grid): Place[] {
+  const own = layers.flatMap((layer, index) => (layer.belt === true ? [index] : []));
+  const places: Place[] = [];
+  for (const index of own) {
+    const { first, count } = grid.layers[index] ?? { first: 1, count: 0 };
+    if (layers[index - 1]?.belt !== true) places.push(probePlace(grid, index, 0));
+    for (let i = first; i < first + count; i += 1) places.push({ upper: i, lower: i + 1, share: 0 });
+    if (layers[index + 1]?.belt !== true) places.push(probePlace(grid, index, 1));
+  }
+  return places;
+}
+
+function makeSamples(times_s: readonly number[], columns: number): Samples {
+  const order = times_s.map((_, index) => index).sort((i, j) => (times_s[i] as number) - (times_s[j] as number));
+  return {
+    times_s: Float64Array.from(order, (index) => times_s[index] as number),
+    order,
+    taken: 0,
+    rows: new Float64Array(times_s.length * columns).fill(Number.NaN),
+    columns,
+  };
+}
