@@ -12,6 +12,7 @@ const calm = {
     nearlyFull: false,
     perhapsPrivate: false,
     reserve: 'there',
+    secondCopy: 'kept',
     asksPerson: false,
   },
   device: { id: 'd', keyCanBeCopied: false, installation: 'installed', onlyHere: 3, clockJumped_s: undefined },
@@ -22,11 +23,21 @@ const calm = {
 const said = (change: object) => noticesOf({ ...calm, ...change } as unknown as StoreState);
 
 test('[STORE-17] where all is well nothing is urgent, and the promise of the browser is shown', () => {
-  expect(said({}).map(({ code, urgent }) => [code, urgent])).toEqual([['persisted', false]]);
+  expect(said({}).map(({ code, urgent }) => [code, urgent])).toEqual([
+    ['persisted', false],
+    ['copied', false],
+  ]);
 });
 
 test('[STORE-17] each trouble is said, those that stop the writing first', () => {
-  const storage = { ...calm.storage, persisted: false, nearlyFull: true, perhapsPrivate: true, reserve: 'used' };
+  const storage = {
+    ...calm.storage,
+    persisted: false,
+    nearlyFull: true,
+    perhapsPrivate: true,
+    reserve: 'used',
+    secondCopy: 'none',
+  };
   const device = { ...calm.device, installation: 'practice-only', clockJumped_s: -3600, keyCanBeCopied: true };
   const all = said({
     storage,
@@ -34,7 +45,7 @@ test('[STORE-17] each trouble is said, those that stop the writing first', () =>
     broken: { device: 'd', verdict: 'broken-link', at: 4 },
     closed: 'newer',
     unknownEvents: 2,
-    lost: { name: 'Mill', size: 9 },
+    lost: { name: 'Mill', size: 9, backAgain: false },
   });
   expect(all.map(({ code }) => code)).toEqual([
     'lost',
@@ -47,6 +58,7 @@ test('[STORE-17] each trouble is said, those that stop the writing first', () =>
     'unknown-events',
     'practice-only',
     'not-persisted',
+    'not-copied',
     'key-copyable',
   ]);
 });

@@ -4,7 +4,7 @@ import { emptyLog } from '@loopwright/records/log';
 import { prepared } from './batch.ts';
 import { seeded } from './device-events.ts';
 import { isUntouched, keptPlants } from './kept-plants.ts';
-import { type KeptWitness, readWitness, writeWitness } from './kept-witness.ts';
+import { readWitness, writeWitness } from './kept-witness.ts';
 import { plantDifferences } from './plant-differences.ts';
 import type {
   Change,
@@ -25,23 +25,26 @@ import type { StoreCore } from './store-core.ts';
 import { StoreError } from './store-error.ts';
 import { correctionFor, type HistoryScope, historyOf } from './thing-history.ts';
 
+/** What the store knows of its storage, rather than the browser. */
+type ToldByStore = 'reserve' | 'secondCopy';
+
 const nothingSaved = (size: number): Saved => ({ events: [], size });
 
 /** The store of this device in the browser. */
 export class BrowserStore implements PlantStore {
   readonly #core: StoreCore;
   readonly #listeners = new Set<() => void>();
-  #storage: Omit<StoreState['storage'], 'reserve'>;
+  #storage: Omit<StoreState['storage'], ToldByStore>;
   #offered:
     | { readonly changes: readonly Change[]; readonly origin: SeedOrigin; readonly offer: ServerOffer }
     | undefined;
-  #lost: KeptWitness | undefined;
+  #lost: StoreState['lost'];
   #state: StoreState;
 
-  constructor(core: StoreCore, storage: Omit<StoreState['storage'], 'reserve'>) {
+  constructor(core: StoreCore, storage: Omit<StoreState['storage'], ToldByStore>, backAgain: number) {
     this.#core = core;
     this.#storage = storage;
-    this.#lost = core.folded.size === 0 ? readWitness(core.parts.db.name) : undefined;
+    this.#lost = lossOf(core, backAgain);
     this.#state = this.#stateNow();
     core.onChange = () => this.#publish();
   }
@@ -240,7 +243,7 @@ export class BrowserStore implements PlantStore {
         onlyHere: own.size,
         clockJumped_s: jumped_s,
       },
-      storage: { ...this.#storage, reserve: reserve.state },
+      storage: { ...this.#storage, reserve: reserve.state, secondCopy: parts.copy.state },
       demo,
       empty: size === 0,
       waiting,
@@ -251,6 +254,13 @@ export class BrowserStore implements PlantStore {
       lost: this.#lost,
     };
   }
+}
+
+/** What was kept here and was gone at the start, and how much of it came back from the second copy. */
+function lossOf({ folded, parts }: StoreCore, backAgain: number): StoreState['lost'] {
+  if (backAgain > 0) return { name: folded.plant.name, size: backAgain, backAgain: true };
+  const kept = folded.size === 0 ? readWitness(parts.db.name) : undefined;
+  return kept && { ...kept, backAgain: false };
 }
 
 /** An id that no other device gives to a plant. */

@@ -3,6 +3,7 @@ import type { StoreState } from './plant-store.ts';
 /** What a person should know about what is kept; each has a sentence `store.notice.<code>`. */
 export const noticeCodes = [
   'lost',
+  'back-again',
   'broken',
   'newer',
   'closed',
@@ -17,6 +18,8 @@ export const noticeCodes = [
   'install-first',
   'not-persisted',
   'persisted',
+  'copied',
+  'not-copied',
   'key-copyable',
 ] as const;
 export type NoticeCode = (typeof noticeCodes)[number];
@@ -35,7 +38,8 @@ export function noticesOf(state: StoreState): readonly Notice[] {
   const { used_bytes = 0, quota_bytes = 0 } = storage;
   const isKept = closed !== 'no-storage' && closed !== 'blocked';
   const found: readonly (readonly [NoticeCode, boolean, boolean, Notice['data']?])[] = [
-    ['lost', lost !== undefined, true, { count: lost?.size ?? 0, name: lost?.name ?? '' }],
+    ['lost', lost?.backAgain === false, true, { count: lost?.size ?? 0, name: lost?.name ?? '' }],
+    ['back-again', lost?.backAgain === true, true, { count: lost?.size ?? 0, name: lost?.name ?? '' }],
     ['broken', broken !== undefined, true, { at: (broken?.at ?? 0) + 1 }],
     ['newer', closed === 'newer', true],
     ['closed', closed === 'closed', true],
@@ -50,6 +54,8 @@ export function noticesOf(state: StoreState): readonly Notice[] {
     ['install-first', isKept && device.installation === 'install-first', false],
     ['not-persisted', isKept && storage.persisted === false, false],
     ['persisted', isKept && storage.persisted === true, false],
+    ['copied', isKept && storage.secondCopy === 'kept', false],
+    ['not-copied', isKept && storage.secondCopy !== 'kept', false],
     ['key-copyable', isKept && device.keyCanBeCopied, false],
   ];
   return found.flatMap(([code, applies, urgent, data = {}]) => (applies ? [{ code, urgent, data }] : []));

@@ -4,6 +4,8 @@ import { openDatabase } from './database.ts';
 import { deviceCrypto } from './device-key.ts';
 import type { PlantStore } from './plant-store.ts';
 import { reserve_bytes } from './reserve.ts';
+import { bringUpToDate, putBackIfEmpty } from './second-copy/keep-copy.ts';
+import { SecondCopy } from './second-copy/second-copy.ts';
 import { storageState } from './storage-state.ts';
 import { StoreCore } from './store-core.ts';
 
@@ -31,10 +33,12 @@ export async function openStore(options: StoreOptions = {}): Promise<PlantStore>
   const db = await openDatabase(name, { onBlocked, onLost: (why) => core?.close(why) });
   const [device, storage] = await Promise.all([deviceCrypto(db), storageState()]);
   const size_bytes = options.reserve_bytes ?? reserve_bytes;
-  core = new StoreCore({ db, device, clocks, reserve_bytes: size_bytes, draftPlant: newPlantId() });
+  const copy = new SecondCopy(name);
+  core = new StoreCore({ db, device, copy, clocks, reserve_bytes: size_bytes, draftPlant: newPlantId() });
   await Promise.all([core.reload(), core.reserve.look()]);
+  const backAgain = await putBackIfEmpty(core);
   void core.freshJournal();
-  const store = new BrowserStore(core, storage);
+  const store = new BrowserStore(core, storage, backAgain);
   if (storage.persisted === false && !storage.asksPerson) void store.askToPersist();
   watch(core, store, reserveAfter_ms);
   return store;
@@ -52,7 +56,10 @@ function watch(core: StoreCore, store: BrowserStore, reserveAfter_ms: number): v
     return void store.lookAtStorage().catch(() => undefined);
   };
   const timer = setInterval(look, minute_ms);
-  setTimeout(() => void store.lookAtStorage({ withReserve: true }).catch(() => undefined), reserveAfter_ms);
+  setTimeout(() => {
+    void store.lookAtStorage({ withReserve: true }).catch(() => undefined);
+    void bringUpToDate(core).catch(() => undefined);
+  }, reserveAfter_ms);
   // A page that was frozen looks at once when it is seen again.
   addEventListener('pageshow', look);
   document.addEventListener('visibilitychange', look);

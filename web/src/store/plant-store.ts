@@ -76,6 +76,8 @@ export interface StorageState {
   readonly perhapsPrivate: boolean;
   /** The space set aside so that a running job can be written to its end: `used` when it was needed. */
   readonly reserve: 'there' | 'used' | 'none';
+  /** Whether all records also lie apart from the database. `none`: this browser has no place for that. */
+  readonly secondCopy: 'kept' | 'behind' | 'none';
 }
 
 /** Where the chain of records was found broken. The store then only reads and exports. */
@@ -121,8 +123,8 @@ export interface StoreState {
    */
   readonly closed: 'newer' | 'closed' | 'no-storage' | 'blocked' | undefined;
   readonly offer: ServerOffer | undefined;
-  /** What was kept here and is gone: the browser deleted it, or it was damaged. */
-  readonly lost: { readonly name: string; readonly size: number } | undefined;
+  /** What was kept here and was gone: the browser deleted it, or it was damaged. Some of it may be `backAgain`. */
+  readonly lost: { readonly name: string; readonly size: number; readonly backAgain: boolean } | undefined;
 }
 
 /** A plant kept on this device. */

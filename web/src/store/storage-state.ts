@@ -6,7 +6,7 @@ const nearlyFullShare = 0.8;
 // From memory: quotas in ordinary windows are gigabytes; no browser says outright that a window is private.
 const smallQuota_bytes = 512 * 2 ** 20;
 
-type Told = Omit<StorageState, 'reserve'>;
+type Told = Omit<StorageState, 'reserve' | 'secondCopy'>;
 
 /** What the browser says about keeping what is stored. A browser that says nothing leaves it undefined. */
 export async function storageState(): Promise<Told> {

@@ -8,6 +8,7 @@ import { beginFreshJournal } from './fresh-journal.ts';
 import { type Loaded, loadPlant } from './load-plant.ts';
 import type { Change, Saved, StoreState } from './plant-store.ts';
 import { Reserve } from './reserve.ts';
+import type { SecondCopy } from './second-copy/second-copy.ts';
 import { type Folded, nothingFolded, snapshotOf } from './snapshot.ts';
 import { StoreError } from './store-error.ts';
 import { storeErrorOf, strictWrite } from './strict-write.ts';
@@ -30,6 +31,7 @@ export type PlantWriting = Writing<PlantStores>;
 export interface CoreParts {
   readonly db: Database;
   readonly device: DeviceCrypto;
+  readonly copy: SecondCopy;
   readonly clocks: Clocks;
   readonly reserve_bytes: number;
   readonly draftPlant: string;
@@ -132,6 +134,7 @@ export class StoreCore {
       tx.objectStore('meta').put(own.plant, 'shown'),
       ...(snapshot ? [tx.objectStore('snapshots').put(snapshotOf(folded))] : []),
     ]);
+    await this.parts.copy.add({ rows, blobs, logs: [log] });
     const { memory } = this;
     const others = memory.logs.filter((each) => each.device !== own.device);
     const snapshotSize = snapshot ? own.size : memory.snapshotSize;
@@ -197,6 +200,7 @@ export class StoreCore {
     this.closed ??= why;
     this.#others?.close();
     this.parts.db.close();
+    this.parts.copy.close();
     this.onChange();
   }
 

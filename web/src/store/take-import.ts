@@ -1,6 +1,6 @@
 import { noEvent } from '@loopwright/records/log';
 import { prepared } from './batch.ts';
-import type { EventRow, LogRow } from './database.ts';
+import type { EventRow, LogRow, StoreSchema } from './database.ts';
 import { type MetLog, met } from './device-events.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';
 import { fileOf, type ImportFile } from './import-file.ts';
@@ -25,7 +25,8 @@ export async function takeImport(core: StoreCore, preview: ImportPreview): Promi
   });
 }
 
-async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved> {
+/** Takes a file that was checked; the state in memory is read anew afterwards. */
+export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved> {
   const { db, device } = core.parts;
   const { plant } = file;
   const range = IDBKeyRange.bound([plant], [plant, []]);
@@ -40,13 +41,18 @@ async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved> {
   const own: LogRow = { plant, device: folded.own.device, publicKey, checkpoint };
   await core.commit((tx) => [
     ...[...merged.added, ...merged.moved, ...rows].map((row) => tx.objectStore('events').put(row)),
-    ...[...file.blobs].map(([sha256, bytes]) => tx.objectStore('blobs').put({ sha256, bytes: new Blob([bytes]) })),
+    ...blobsOf(file).map((blob) => tx.objectStore('blobs').put(blob)),
     ...[...logs, own].map((log) => tx.objectStore('logs').put(log)),
     tx.objectStore('snapshots').put(snapshotOf(folded)),
     tx.objectStore('meta').put(plant, 'shown'),
   ]);
+  await core.parts.copy.add({ rows: [...merged.added, ...rows], logs: [...logs, own], blobs: blobsOf(file) });
   const events = [...merged.added, ...rows].map((row) => ({ ...row, type: eventOf(row).type }));
   return { events: events.map(({ id, device, seq, type }) => ({ id, device, seq, type })), size: folded.size };
+}
+
+function blobsOf({ blobs }: ImportFile): StoreSchema['blobs']['value'][] {
+  return [...blobs].map(([sha256, bytes]) => ({ sha256, bytes: new Blob([bytes]) }));
 }
 
 /** How far each log has come. */

@@ -55,7 +55,7 @@ function nothingKept(): StoreState {
     size: 0,
     head: noEvent,
     device,
-    storage: { ...storage, nearlyFull: false, perhapsPrivate: false, reserve: 'none' },
+    storage: { ...storage, nearlyFull: false, perhapsPrivate: false, reserve: 'none', secondCopy: 'none' },
     demo: false,
     empty: true,
     waiting: 0,

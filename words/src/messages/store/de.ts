@@ -3,10 +3,13 @@ import type { storeEn } from './en.ts';
 export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.demo': 'Demowerk, erfunden.',
   'store.device': 'Dieses Gerät',
+  'store.everything': 'Alles exportieren oder importieren',
   'store.persist': 'Aufzeichnungen auf diesem Gerät behalten',
   'store.lost.read': 'Gelesen',
   'store.notice.lost':
     '{count, plural, one {# Aufzeichnung} other {# Aufzeichnungen}} von {name}, hier gespeichert, sind weg: Der Browser hat seinen Speicher gelöscht oder beschädigt. Vor neuen Eingaben den letzten Export einlesen.',
+  'store.notice.back-again':
+    'Der Browser hat seinen Speicher verloren oder beschädigt. {count, plural, one {# Eintrag} other {# Einträge}} von {name} kamen aus der zweiten Kopie zurück. Dieses Gerät signiert ab jetzt mit einem neuen Schlüssel. Alles exportieren.',
   'store.notice.broken':
     'Die Kette der Aufzeichnungen ist bei Nummer {at} gebrochen. Es wird nichts mehr angefügt. Jetzt alles exportieren und die Datei der Person zeigen, die für die Aufzeichnungen zuständig ist.',
   'store.notice.newer':
@@ -34,6 +37,9 @@ export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.notice.not-persisted':
     'Der Browser hat nicht zugesagt, die Aufzeichnungen bei Platzmangel zu behalten. Die App installieren und ab und zu alles exportieren.',
   'store.notice.persisted': 'Der Browser hat zugesagt, die Aufzeichnungen zu behalten.',
+  'store.notice.copied': 'Jeder Eintrag steht doppelt auf diesem Gerät.',
+  'store.notice.not-copied':
+    'Die zweite Kopie der Einträge wird nicht geschrieben: Dieser Browser hat keinen Platz dafür, oder der Speicher ist voll. Ab und zu alles exportieren.',
   'store.notice.key-copyable':
     'Der Schlüssel dieses Geräts lässt sich kopieren: Dieser Browser kann ihn nicht wegschließen. Ein neuerer kann es.',
   'store.quota':
@@ -73,6 +79,8 @@ export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
     'Nicht übernommen: Ein Bild in der Datei ist nicht das aufgezeichnete ({name}). Die Datei neu kopieren oder exportieren.',
   'store.file-verdict':
     'Nicht übernommen: Zeile {line} der Datei {verdict, select, truncated {fehlt: Die Datei wurde abgeschnitten} other {ist nicht so, wie ihr Gerät sie schrieb}} ({verdict}). Die Datei noch einmal kopieren oder neu exportieren.',
+  'store.file-newer':
+    'Nicht übernommen: Die Datei schrieb eine neuere Version dieser App (Form {version}; diese liest Form {known}). Diese App aktualisieren, dann die Datei noch einmal importieren.',
   'store.file-fork':
     'Nicht übernommen: Bei Nummer {seq} sagt die Datei etwas anderes als dieses Gerät, mit derselben Unterschrift. Beides behalten und der Person zeigen, die für die Aufzeichnungen zuständig ist.',
   'store.file-nothing-new': 'Nicht übernommen: Dieses Gerät hat schon alles, was in der Datei steht.',

@@ -2,10 +2,13 @@
 export const storeEn = {
   'store.demo': 'Demo plant, invented.',
   'store.device': 'This device',
+  'store.everything': 'Export or import everything',
   'store.persist': 'Keep the records on this device',
   'store.lost.read': 'I have read this',
   'store.notice.lost':
     '{count, plural, one {# record} other {# records}} of {name} that were kept here are gone: the browser deleted or damaged its storage. Import the last export before anything is entered.',
+  'store.notice.back-again':
+    'The browser lost or damaged its storage. {count, plural, one {# record} other {# records}} of {name} came back from the second copy. This device signs with a new key from now on. Export everything.',
   'store.notice.broken':
     'The chain of records is broken at record {at}. Nothing more is written on it. Export everything now and show the file to whoever looks after the records.',
   'store.notice.newer':
@@ -32,6 +35,9 @@ export const storeEn = {
   'store.notice.not-persisted':
     'The browser has not promised to keep the records when space is short. Install the app, and export everything now and then.',
   'store.notice.persisted': 'The browser promised to keep the records.',
+  'store.notice.copied': 'Every record is written twice on this device.',
+  'store.notice.not-copied':
+    'The second copy of the records is not written: this browser has no place for it, or the disk is full. Export everything now and then.',
   'store.notice.key-copyable':
     'The key of this device can be copied: this browser cannot lock it away. A newer browser can.',
   'store.quota': 'Not saved: the disk is full. Export everything, make room on the device, then save again.',
@@ -62,6 +68,8 @@ export const storeEn = {
     'Not taken: a picture in the file is not what was recorded ({name}). Copy or export the file anew.',
   'store.file-verdict':
     'Not taken: line {line} of the file {verdict, select, truncated {is missing: the file was cut off} other {is not as its device wrote it}} ({verdict}). Copy the file once more, or export it anew.',
+  'store.file-newer':
+    'Not taken: the file was written by a newer version of this app (form {version}; this one reads form {known}). Update this app, then import the file again.',
   'store.file-fork':
     'Not taken: at record {seq} the file says something else than this device, under the same signature. Keep both and show them to whoever looks after the records.',
   'store.file-nothing-new': 'Not taken: this device has everything in the file already.',

@@ -3,10 +3,13 @@ import type { storeEn } from './en.ts';
 export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.demo': 'Planta de demostración, inventada.',
   'store.device': 'Este dispositivo',
+  'store.everything': 'Exportar o importar todo',
   'store.persist': 'Conservar los registros en este dispositivo',
   'store.lost.read': 'Leído',
   'store.notice.lost':
     'Faltan {count, plural, one {# registro} other {# registros}} de {name} que se conservaban aquí: el navegador borró o dañó su almacenamiento. Importar la última exportación antes de introducir nada.',
+  'store.notice.back-again':
+    'El navegador perdió o dañó su almacenamiento. {count, plural, one {# registro} other {# registros}} de {name} volvieron de la segunda copia. Este dispositivo firma desde ahora con una clave nueva. Exportar todo.',
   'store.notice.broken':
     'La cadena de registros está rota en el número {at}. Ya no se añade nada. Exportar todo ahora y enseñar el archivo a quien cuida los registros.',
   'store.notice.newer':
@@ -34,6 +37,9 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.notice.not-persisted':
     'El navegador no ha prometido conservar los registros si falta sitio. Instalar la aplicación y exportar todo de vez en cuando.',
   'store.notice.persisted': 'El navegador prometió conservar los registros.',
+  'store.notice.copied': 'Cada registro está escrito dos veces en este dispositivo.',
+  'store.notice.not-copied':
+    'La segunda copia de los registros no se escribe: este navegador no tiene sitio para ella, o el disco está lleno. Exportar todo de vez en cuando.',
   'store.notice.key-copyable':
     'La clave de este dispositivo se puede copiar: este navegador no sabe guardarla bajo llave. Uno más nuevo sí.',
   'store.quota': 'No se guardó: el disco está lleno. Exportar todo, hacer sitio y guardar otra vez.',
@@ -69,6 +75,8 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
     'No se tomó: una imagen del archivo no es la registrada ({name}). Copiar o exportar el archivo de nuevo.',
   'store.file-verdict':
     'No se tomó: la línea {line} del archivo {verdict, select, truncated {falta: el archivo está cortado} other {no es como la escribió su dispositivo}} ({verdict}). Copiar el archivo otra vez o exportarlo de nuevo.',
+  'store.file-newer':
+    'No cargado: el archivo lo escribió una versión más nueva de esta aplicación (formato {version}; esta lee el formato {known}). Actualizar esta aplicación e importar el archivo otra vez.',
   'store.file-fork':
     'No se tomó: en el registro {seq} el archivo dice otra cosa que este dispositivo, con la misma firma. Conservar ambos y enseñarlos a quien cuida los registros.',
   'store.file-nothing-new': 'No se tomó: este dispositivo ya tiene todo lo que hay en el archivo.',

@@ -55,6 +55,10 @@ async function foldsAlike(store: PlantStore): Promise<boolean> {
   return canonicalText(JSON.parse(JSON.stringify(folded))) === canonicalText(JSON.parse(JSON.stringify(kept)));
 }
 
+interface Rolled {
+  readonly thing: { readonly lot: string };
+}
+
 /** What a restarted page found, told to the server of the test. */
 export interface Found {
   readonly ids: readonly string[];
@@ -91,7 +95,7 @@ async function found(store: PlantStore, start_ms: number): Promise<Found> {
   const { broken, brokenBlobs } = await store.verify();
   return {
     ids: rows.map((row) => row.id),
-    lots: events.map((event) => (event.body as { thing: { lot: string } }).thing.lot),
+    lots: events.flatMap(({ type, body }) => (type === 'roll.defined' ? [(body as Rolled).thing.lot] : [])),
     verdict: broken?.verdict ?? 'ok',
     foldsAlike: await foldsAlike(store),
     strayBlobs: blobs.filter((name) => !named.has(name)).length,
