@@ -1,5 +1,5 @@
 import { type End, rawOutput } from '../march/end.ts';
-import { integralInside, sensorInside } from '../march/step.ts';
+import { integralInside, sensorInside } from '../march/inside.ts';
 import type { PlatenControl } from './cycle-input.ts';
 
 /** Shortest lag a sensor can have here: a faster one only makes the steps short. */

@@ -1,5 +1,5 @@
+import { temperaturesInside } from '../march/inside.ts';
 import type { Slab } from '../march/slab.ts';
-import { temperaturesInside } from '../march/step.ts';
 import type { Place } from '../stack/probe-place.ts';
 import { addRates, type RateTable, rateCount } from './rate-table.ts';
 

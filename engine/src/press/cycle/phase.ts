@@ -1,5 +1,7 @@
+import { sensorInside } from '../march/inside.ts';
 import { type MarchFailure, tryAccurateStep } from '../march/march.ts';
-import { acceptStep, prepareInside, sensorInside, tryStep } from '../march/step.ts';
+import { prepareInside } from '../march/stage-sums.ts';
+import { acceptStep, tryStep } from '../march/step.ts';
 import { firstSwitch_s, limitPassed, passLimit } from './controller.ts';
 import { closeStep, recordStep } from './history.ts';
 import type { PressRun } from './press-run.ts';

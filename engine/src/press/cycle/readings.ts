@@ -1,4 +1,4 @@
-import { sensorInside, temperaturesInside } from '../march/step.ts';
+import { sensorInside, temperaturesInside } from '../march/inside.ts';
 import { temperatureAt } from '../stack/probe-place.ts';
 import type { History } from './history.ts';
 import type { PressRun } from './press-run.ts';

@@ -7,7 +7,7 @@ const heldCapacity_J_m2K = 1e30;
 const reference_degC = 25;
 
 /** Enthalpy of a plate above 25 degC: C25*(T + s/2*T^2). */
-export function plateEnthalpy_J_m2(end: End, temperature_degC: number): number {
+function plateEnthalpy_J_m2(end: End, temperature_degC: number): number {
   const above = temperature_degC - reference_degC;
   return end.capacity_J_m2K * above * (1 + 0.5 * end.capacitySlope_1_K * above);
 }
@@ -22,12 +22,22 @@ function plateCapacity_J_m2K(end: End, temperature_degC: number): number {
   return end.capacity_J_m2K * (1 + end.capacitySlope_1_K * (temperature_degC - reference_degC));
 }
 
-/** Capacities at the step's start, to which the whole step refers. */
+/**
+ * Capacities at the step's start, to which the whole step refers.
+ *
+ * @param slab - slab, changed
+ * @returns nothing
+ * @source derived: slope of the enthalpy
+ */
 export function freezeCapacities(slab: Slab): void {
   const { capacity, count } = slab;
   freezePlate(slab, slab.top, 0);
   freezePlate(slab, slab.bottom, count - 1);
-  for (const { from, to, table, enthalpy_J_kg, specificHeat_J_kgK } of slab.tabled) {
+  const { tabled } = slab;
+  for (let t = 0; t < tabled.length; t += 1) {
+    const cells = tabled[t];
+    if (cells === undefined) continue;
+    const { from, to, table, enthalpy_J_kg, specificHeat_J_kgK } = cells;
     for (let i = from; i < to; i += 1) {
       const heat = tableSpecificHeat_J_kgK(table, enthalpy_J_kg[i - from] as number);
       specificHeat_J_kgK[i - from] = heat;
@@ -42,13 +52,23 @@ function freezePlate({ capacity, temperature }: Slab, end: End, at: number): voi
   if (end.capacitySlope_1_K !== 0) end.enthalpy_J_m2 = plateEnthalpy_J_m2(end, now);
 }
 
-/** True temperatures from linear ones, both arrays over the unknowns. */
+/**
+ * Replaces linear temperatures by true ones where capacity changes with temperature; the others are left alone.
+ *
+ * @param slab - slab at the step's start
+ * @param linear - linear temperatures of all unknowns [degC]
+ * @param out - the same numbers, or the same array [degC]; the true temperatures are written into it
+ * @returns nothing
+ * @source derived: enthalpy as the unknown
+ */
 export function lookUpTemperatures(slab: Slab, linear: Float64Array, out: Float64Array): void {
-  if (out !== linear) out.set(linear);
-  const { temperature, count } = slab;
+  const { temperature, tabled } = slab;
   lookUpPlate(slab, slab.top, 0, linear, out);
-  lookUpPlate(slab, slab.bottom, count - 1, linear, out);
-  for (const { from, to, table, enthalpy_J_kg, specificHeat_J_kgK } of slab.tabled) {
+  lookUpPlate(slab, slab.bottom, slab.count - 1, linear, out);
+  for (let t = 0; t < tabled.length; t += 1) {
+    const cells = tabled[t];
+    if (cells === undefined) continue;
+    const { from, to, table, enthalpy_J_kg, specificHeat_J_kgK } = cells;
     for (let i = from; i < to; i += 1) {
       const gained = (specificHeat_J_kgK[i - from] as number) * ((linear[i] as number) - (temperature[i] as number));
       out[i] = tableTemperature_degC(table, (enthalpy_J_kg[i - from] as number) + gained);
@@ -62,8 +82,15 @@ function lookUpPlate(slab: Slab, end: End, at: number, linear: Float64Array, out
   out[at] = plateTemperature_degC(end, end.enthalpy_J_m2 + gained);
 }
 
-/** Conductances where conductivity changes with temperature, and what that adds to the slopes of the flux. */
-function slopedFlux(slab: Slab, at: Float64Array): void {
+/**
+ * Slopes of the fluxes at the start of a step, where conductivity changes with temperature.
+ *
+ * @param slab - slab, changed
+ * @returns nothing
+ * @source derived: derivative of (T_i - T_j)/(r_i/(1 + s_i T_i) + R + r_j/(1 + s_j T_j))
+ */
+export function fluxesWithSlopes(slab: Slab): void {
+  const at = slab.temperature;
   const { half_m2K_W, conductivitySlope_1_K, contact_m2K_W } = slab.grid;
   for (let i = 0; i + 1 < slab.count; i += 1) {
     const upper = at[i] as number;
@@ -76,13 +103,18 @@ function slopedFlux(slab: Slab, at: Float64Array): void {
     const lowerHalf = (half_m2K_W[i + 1] as number) * lowerRatio;
     const conductance = 1 / (upperHalf + (contact_m2K_W[i] as number) + lowerHalf);
     const flux = conductance * (upper - lower);
-    slab.flux[i] = flux;
     slab.fluxByUpper[i] = conductance + flux * conductance * upperHalf * upperRatio * upperSlope;
     slab.fluxByLower[i] = conductance - flux * conductance * lowerHalf * lowerRatio * lowerSlope;
   }
 }
 
-/** Conductances of a stack whose conductivities do not change, once and for all. */
+/**
+ * Conductances of a stack whose conductivities do not change, once and for all.
+ *
+ * @param slab - slab, changed
+ * @returns nothing
+ * @source cell-centred finite volumes: half cells and contacts in series
+ */
 export function setConductances(slab: Slab): void {
   const { half_m2K_W, contact_m2K_W } = slab.grid;
   for (let i = 0; i + 1 < slab.count; i += 1) {
@@ -92,12 +124,15 @@ export function setConductances(slab: Slab): void {
   }
 }
 
-/** Fluxes between neighbours at the start of a step, with their slopes. */
-export function fluxesWithSlopes(slab: Slab): void {
-  if (slab.grid.slopes) slopedFlux(slab, slab.temperature);
-}
-
-/** Right-hand side of the cells: what flows in less what flows out, plus the earlier stages' share. */
+/**
+ * Right-hand side of all rows at a stage: what flows in less what flows out, plus the earlier stages' share.
+ *
+ * @param slab - slab with stage temperatures and sums
+ * @param perStep_1_s - one over the length of the step [1/s]
+ * @param into - right-hand side [W/m2], overwritten
+ * @returns nothing
+ * @source cell-centred finite volumes
+ */
 export function balanceCells(slab: Slab, perStep_1_s: number, into: Float64Array): void {
   const { count, capacity, stage, sum, fluxByUpper, source } = slab;
   if (slab.grid.slopes) {
@@ -142,7 +177,13 @@ function balanceSlopedCells(slab: Slab, perStep_1_s: number, into: Float64Array)
   }
 }
 
-/** Heat in plates and cells above a fixed temperature. */
+/**
+ * Heat in plates and cells above a fixed temperature; a held plate has none.
+ *
+ * @param slab - slab
+ * @returns heat per area [J/m2]
+ * @source derived: sum of enthalpies
+ */
 export function heatContent_J_m2(slab: Slab): number {
   const { temperature, count, grid } = slab;
   let heat_J_m2 = plateEnthalpy_J_m2(slab.top, temperature[0] as number);

@@ -1,6 +1,5 @@
-import { rodasp } from './rodas.ts';
+import { lastStage, rodasp, rowLength } from './rodas.ts';
 
-const stages = 6;
 const { gamma, a, c } = rodasp;
 
 /** What an end of the stack is made of. */
@@ -26,10 +25,20 @@ export interface EndParts {
 }
 
 /**
- * An end of the stack: a plate (or bare surface) with loss and heat, its sensor and its controller.
- * Sensor and integral depend on the plate alone, so that they fold into its row of the matrix.
+ * An end of the stack: a plate (or bare surface) with loss and heat, its sensor and its controller. Sensor and integral
+ * depend on the plate alone, so that they fold into its row of the matrix: k = constant + slope * k of the plate.
  */
-export interface End extends Omit<EndParts, 'loss_W_m2K'> {
+export interface End {
+  readonly held: boolean;
+  readonly capacity_J_m2K: number;
+  readonly capacitySlope_1_K: number;
+  readonly ambient_degC: number;
+  readonly flux_W_m2: number;
+  readonly set_degC: number;
+  readonly gain_1_K: number;
+  readonly integralRate_1_Ks: number;
+  readonly trackingRate_1_s: number;
+  readonly sensorLag_s: number;
   loss_W_m2K: number;
   /** True while the controller is inside its band; else `share` is the share of full power. */
   following: boolean;
@@ -47,13 +56,12 @@ export interface End extends Omit<EndParts, 'loss_W_m2K'> {
   enthalpy_J_m2: number;
   readonly kSensor: Float64Array;
   readonly kIntegral: Float64Array;
-  readonly kSupplied: Float64Array;
-  readonly kLost: Float64Array;
-  // At the stage: sensor, integral, share of full power.
+  // At the stage.
   stageSensor_degC: number;
   stageIntegral: number;
   stageShare: number;
-  // Folding: k of sensor, integral and share = constant + slope * k of the plate.
+  kShare: number;
+  // Folding.
   sensorInverse: number;
   integralInverse: number;
   integralBySensor: number;
@@ -63,7 +71,6 @@ export interface End extends Omit<EndParts, 'loss_W_m2K'> {
   sensorConstant: number;
   integralConstant: number;
   shareConstant: number;
-  kShare: number;
 }
 
 /**
@@ -75,7 +82,17 @@ export interface End extends Omit<EndParts, 'loss_W_m2K'> {
  */
 export function makeEnd(parts: EndParts): End {
   return {
-    ...parts,
+    held: parts.held,
+    capacity_J_m2K: parts.capacity_J_m2K,
+    capacitySlope_1_K: parts.capacitySlope_1_K,
+    ambient_degC: parts.ambient_degC,
+    flux_W_m2: parts.flux_W_m2,
+    set_degC: parts.set_degC,
+    gain_1_K: parts.gain_1_K,
+    integralRate_1_Ks: parts.integralRate_1_Ks,
+    trackingRate_1_s: parts.trackingRate_1_s,
+    sensorLag_s: parts.sensorLag_s,
+    loss_W_m2K: parts.loss_W_m2K,
     following: false,
     share: 0,
     sensor_degC: parts.start_degC,
@@ -87,13 +104,12 @@ export function makeEnd(parts: EndParts): End {
     nextSupplied_J_m2: 0,
     nextLost_J_m2: 0,
     enthalpy_J_m2: 0,
-    kSensor: new Float64Array(stages),
-    kIntegral: new Float64Array(stages),
-    kSupplied: new Float64Array(stages),
-    kLost: new Float64Array(stages),
+    kSensor: new Float64Array(lastStage + 1),
+    kIntegral: new Float64Array(lastStage + 1),
     stageSensor_degC: 0,
     stageIntegral: 0,
     stageShare: 0,
+    kShare: 0,
     sensorInverse: 0,
     integralInverse: 0,
     integralBySensor: 0,
@@ -103,7 +119,6 @@ export function makeEnd(parts: EndParts): End {
     sensorConstant: 0,
     integralConstant: 0,
     shareConstant: 0,
-    kShare: 0,
   };
 }
 
@@ -120,7 +135,14 @@ export function rawOutput(end: End, sensor_degC: number, integral: number): numb
   return (end.set_degC - sensor_degC) * end.gain_1_K + integral;
 }
 
-/** Prepares the folding for a step of a given length; the controller keeps to its side of its limits for the step. */
+/**
+ * Prepares the folding for a step; the controller stays on its side of its limits for the whole of it.
+ *
+ * @param e - end, changed
+ * @param step_s - length of the step [s]
+ * @returns nothing
+ * @source derived: elimination of sensor and integral from the step's equations
+ */
 export function linearizeEnd(e: End, step_s: number): void {
   const inverse = 1 / (step_s * gamma);
   const tracking = e.following ? 0 : e.trackingRate_1_s;
@@ -130,54 +152,100 @@ export function linearizeEnd(e: End, step_s: number): void {
   e.integralInverse = 1 / (inverse + tracking);
   e.integralSlope = e.integralBySensor * e.sensorSlope * e.integralInverse;
   e.shareSlope = e.following ? e.integralSlope - e.gain_1_K * e.sensorSlope : 0;
+  e.nextSupplied_J_m2 = e.supplied_J_m2;
+  e.nextLost_J_m2 = e.lost_J_m2;
 }
 
-/** Sum of the stages before `stage`, weighted. */
-function weighted(row: readonly number[] | undefined, k: Float64Array, stage: number): number {
+/** Sum of the stages before one, weighted by its row. */
+function weighted(row: Float64Array, k: Float64Array, stage: number): number {
   let sum = 0;
-  for (let j = 0; j < stage; j += 1) sum += (row?.[j] as number) * (k[j] as number);
+  const from = stage * rowLength;
+  for (let j = 0; j < stage; j += 1) sum += (row[from + j] as number) * (k[j] as number);
   return sum;
 }
 
-/** Sensor, integral and share of full power at a stage. */
+/**
+ * Sensor, integral and share of full power at a stage.
+ *
+ * @param e - end, changed
+ * @param stage - number of the stage [1], 0 to 5
+ * @returns nothing
+ * @source Rosenbrock method, see `rodas.ts`
+ */
 export function endAtStage(e: End, stage: number): void {
-  if (stage === 5) {
-    e.stageSensor_degC += e.kSensor[4] as number;
-    e.stageIntegral += e.kIntegral[4] as number;
-  } else {
-    e.stageSensor_degC = e.sensor_degC + weighted(a[stage], e.kSensor, stage);
-    e.stageIntegral = e.integral + weighted(a[stage], e.kIntegral, stage);
-  }
+  e.stageSensor_degC = e.sensor_degC + weighted(a, e.kSensor, stage);
+  e.stageIntegral = e.integral + weighted(a, e.kIntegral, stage);
   e.stageShare = e.following ? rawOutput(e, e.stageSensor_degC, e.stageIntegral) : e.share;
 }
 
-/** Constants of the folding at a stage, from the plate's stage temperature. */
+/**
+ * Constants of the folding at a stage.
+ * tau*dS/dt = T - S; dI/dt = (set - S)/(band*Ti) + (u - raw)/Tt.
+ *
+ * @param e - end, changed
+ * @param stage - number of the stage [1], 0 to 5
+ * @param plate_degC - the plate's temperature at the stage T [degC]
+ * @param perStep_1_s - one over the length of the step [1/s]
+ * @returns nothing
+ * @source derived: elimination of sensor and integral from the step's equations
+ */
 export function foldEnd(e: End, stage: number, plate_degC: number, perStep_1_s: number): void {
-  const sensorRate =
-    (plate_degC - e.stageSensor_degC) / e.sensorLag_s + weighted(c[stage], e.kSensor, stage) * perStep_1_s;
+  const sensorRate = (plate_degC - e.stageSensor_degC) / e.sensorLag_s + weighted(c, e.kSensor, stage) * perStep_1_s;
   e.sensorConstant = sensorRate * e.sensorInverse;
   let integralRate = (e.set_degC - e.stageSensor_degC) * e.integralRate_1_Ks;
   if (!e.following) {
     integralRate += (e.share - rawOutput(e, e.stageSensor_degC, e.stageIntegral)) * e.trackingRate_1_s;
   }
-  integralRate += weighted(c[stage], e.kIntegral, stage) * perStep_1_s;
+  integralRate += weighted(c, e.kIntegral, stage) * perStep_1_s;
   e.integralConstant = (integralRate + e.integralBySensor * e.sensorConstant) * e.integralInverse;
   e.shareConstant = e.following ? e.integralConstant - e.gain_1_K * e.sensorConstant : 0;
 }
 
-/** Sensor, integral and share of this stage, now that the plate's is known. */
+/**
+ * Sensor, integral and share of a stage, now that the plate's is known.
+ *
+ * @param e - end, changed
+ * @param stage - number of the stage [1], 0 to 5
+ * @param kPlate - the plate's stage [K]
+ * @returns nothing
+ * @source derived: elimination of sensor and integral from the step's equations
+ */
 export function unfoldEnd(e: End, stage: number, kPlate: number): void {
   e.kSensor[stage] = e.sensorConstant + e.sensorSlope * kPlate;
   e.kIntegral[stage] = e.integralConstant + e.integralSlope * kPlate;
   e.kShare = e.shareConstant + e.shareSlope * kPlate;
 }
 
-/** A quantity that is only summed up: its stage from its rate and the change of the rate. */
-export function summedStage(k: Float64Array, stage: number, rate: number, change: number, step_s: number): void {
-  k[stage] = step_s * gamma * (rate + change + weighted(c[stage], k, stage) / step_s);
+/**
+ * Sensor and integral at the step's end, and the estimate of their error. The integral counts as the error of the sensor
+ * that would ask for the same output, and little while the output is limited and it only follows.
+ *
+ * @param e - end, changed
+ * @returns error of the step [K]
+ * @source Rosenbrock method, see `rodas.ts`
+ */
+export function finishEnd(e: End): number {
+  const sensor_K = e.kSensor[lastStage] as number;
+  const integral = e.kIntegral[lastStage] as number;
+  e.nextSensor_degC = e.stageSensor_degC + sensor_K;
+  e.nextIntegral = e.stageIntegral + integral;
+  if (e.integralRate_1_Ks === 0) return Math.abs(sensor_K);
+  const weight = e.following ? 1 : limitedWeight;
+  return Math.max(Math.abs(sensor_K), (weight * Math.abs(integral)) / e.gain_1_K);
 }
 
-/** Value after the step of something with these stages. */
-export function afterStep(value: number, k: Float64Array): number {
-  return value + weighted(a[4], k, 4) + (k[4] as number) + (k[5] as number);
+const limitedWeight = 0.02;
+
+/**
+ * Takes the step that was tried last.
+ *
+ * @param e - end, moved to the step's end
+ * @returns nothing
+ * @source derived: plain assignment
+ */
+export function acceptEnd(e: End): void {
+  e.sensor_degC = e.nextSensor_degC;
+  e.integral = e.nextIntegral;
+  e.supplied_J_m2 = e.nextSupplied_J_m2;
+  e.lost_J_m2 = e.nextLost_J_m2;
 }

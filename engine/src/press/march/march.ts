@@ -1,4 +1,5 @@
 import type { Slab } from './slab.ts';
+import { clearStages } from './stage-sums.ts';
 import { tryStep } from './step.ts';
 
 /** Why a march stopped short. */
@@ -76,6 +77,7 @@ export function tryAccurateStep(march: March, most_s: number): number {
       march.proposed_s = limited ? Math.max(march.proposed_s, next_s) : next_s;
       return step_s;
     }
+    if (!Number.isFinite(error)) clearStages(march.slab);
     step_s *= Number.isFinite(factor) ? Math.max(mostShrink, factor) : mostShrink;
     if (march.tries >= march.mostTries) march.failure = 'too-many-steps';
     else if (!(step_s > shortest_s)) march.failure = 'step-too-small';

@@ -3,6 +3,7 @@ import type { Grid } from '../stack/grid.ts';
 import { setConductances } from './conduction.ts';
 import { type End, type EndParts, makeEnd } from './end.ts';
 import type { Heaters } from './heaters.ts';
+import type { Source } from './source.ts';
 import { emptyFactors, type Factors } from './tridiagonal.ts';
 
 /** Cells whose temperature is looked up from their enthalpy. */
@@ -61,18 +62,8 @@ export interface Slab {
   plugByTop: number;
   plugByBottom: number;
   readonly k: readonly Float64Array[];
-  readonly kPlug: Float64Array;
-  readonly kSource: Float64Array;
   readonly inside2: Float64Array;
   readonly inside3: Float64Array;
-}
-
-/** Volumetric heat: fills the heat per area of each unknown [W/m2] at a time [s]. */
-export interface Source {
-  readonly fill: (time_s: number, into: Float64Array) => void;
-  readonly now: Float64Array;
-  readonly before: Float64Array;
-  readonly after: Float64Array;
 }
 
 /**
@@ -100,8 +91,7 @@ export function makeSlab(
   else temperature.set(start_degC);
   temperature[0] = own.top.start_degC;
   temperature[count - 1] = own.bottom.start_degC;
-  const source =
-    own.source === undefined ? undefined : { fill: own.source, now: room(), before: room(), after: room() };
+  const source = own.source === undefined ? undefined : { fill: own.source, now: room(), slope: room() };
   const slab: Slab = {
     grid: own.grid,
     count,
@@ -143,8 +133,6 @@ export function makeSlab(
     plugByTop: 0,
     plugByBottom: 0,
     k: Array.from({ length: 6 }, room),
-    kPlug: new Float64Array(6),
-    kSource: new Float64Array(6),
     inside2: room(),
     inside3: room(),
   };
