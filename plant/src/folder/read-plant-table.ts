@@ -60,10 +60,12 @@ export function readPlantTable(kind: Kind, source: TableSource, plant: Plant): P
       ...crossProblems({ kind, read, touched: new Set(touched.map(({ after }) => after.id)) }, plant, would),
     );
   const isRefused = problems.some(({ level }) => level === 'error');
+  // The second of two rows with one id is among the problems.
+  const idsOf = (rows: typeof touched) => [...new Set(rows.map(({ after }) => after.id))];
   return {
     rows: read.rows.length,
-    added: touched.filter(({ before }) => before === undefined).map(({ after }) => after.id),
-    changed: touched.filter(({ before }) => before !== undefined).map(({ after }) => after.id),
+    added: idsOf(touched.filter(({ before }) => before === undefined)),
+    changed: idsOf(touched.filter(({ before }) => before !== undefined)),
     unchanged: things.length - touched.length,
     definitions: isRefused ? [] : touched.map(({ after }) => definitionOf(kind, after)),
     problems: capped(problems),

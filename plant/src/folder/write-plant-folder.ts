@@ -43,8 +43,8 @@ export function writePlantFolder(plant: Plant, style: WritingStyle = usual): Rea
  * @param kind - which of its things
  * @param style - as of `writePlantFolder`
  */
-export function writePlantTable(plant: Plant, kind: Kind, style: WritingStyle = usual): string {
-  return writeTable(thingSchemas[kind], Object.values(plant[kind]), style);
+export function writePlantTable(plant: Plant, kind: Kind, style: Partial<WritingStyle> = {}): string {
+  return writeTable(thingSchemas[kind], Object.values(plant[kind]), { ...usual, ...style });
 }
 
 /** What may stand in a cell of a workbook. */
