@@ -1,5 +1,6 @@
 export { bondOfHealing } from './bond.ts';
 export { type BowLayer, bowCurvature_1_m, bowHeight_m, layeredBow_1_m, sidewaysBow_1_m } from './bow.ts';
+export { contactTime_s, type Roughness } from './contact-time.ts';
 export { type DryingInput, dryingTime_s, waterDiffusion_m2_s, waterLeft } from './drying.ts';
 export { coverLoss, flashFlow_m2_s } from './flash.ts';
 export {

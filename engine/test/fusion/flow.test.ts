@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  contactTime_s,
   coverLoss,
   flashFlow_m2_s,
   lowShearViscosity_Pa_s,
@@ -53,6 +54,17 @@ describe('gap filling', () => {
       }),
       seeded,
     );
+  });
+});
+
+describe('contact of flanks', () => {
+  it('[FUSE-19] ridges are flat in seconds: the gap is what takes long', () => {
+    const rough = { heightOverWidth: 0.3, gapOverWidth: 1 };
+    const inputs = 'ridges as far apart as wide, 0.3 high, 2 bar';
+    check('FUSE-19 contact of flanks at 1e4 Pa*s', inputs, 's', 1.72222, contactTime_s(rough, 2e5, 1e4), 0.51e-5);
+    check('FUSE-19 contact of flanks at 1e5 Pa*s', inputs, 's', 17.2222, contactTime_s(rough, 2e5, 1e5), 0.51e-4);
+    const gap = slotFillTime_s({ gap_m: 1e-4, depth_m: 1.5e-3, viscosity_Pa_s: 1e4, pressure_Pa: 2e5 });
+    expect(contactTime_s(rough, 2e5, 1e4)).toBeLessThan(gap / 10);
   });
 });
 

@@ -63,6 +63,13 @@ describe('rates of fusion', () => {
     );
   });
 
+  it('[FUSE-03] a sensor that shows 5 K too much costs a quarter of the healing', () => {
+    const share = weldingTime_s(180, p) / weldingTime_s(175, p);
+    check('FUSE-03 healing at 175 for 180 degC', '100 kJ/mol', '1', 0.7437, share, 0.51e-5);
+    check('FUSE-03 bond at 175 for 180 degC', 'below saturation', '1', 0.92864, share ** 0.25, 0.51e-5);
+    check('FUSE-03 fill at 175 for 180 degC', 'same energy, gate left out', '1', 0.862, Math.sqrt(share), 0.51e-3);
+  });
+
   it('[FUSE-04] healing rate is gate over welding time, fluidity is factor times gate over viscosity', () => {
     for (const t of [25, 150, 165, 180, 210]) {
       const gate = meltGate(t, 165, 7);
@@ -90,6 +97,42 @@ describe('rates of fusion', () => {
       check(`FUSE-06 time to lose a tenth at ${t} degC`, inputs, 's', toTenPercent_s, 1 / 9 / ours, tolerance);
     },
   );
+
+  it('[FUSE-06] both rates follow from the published fit of molar mass over time, 4 to 14 minutes at 210 degC', () => {
+    // log M = A + b/T + (b2/T - A2) log t, t in min; printed with a plus, which would let chains grow.
+    const fits = { dry: [3.058, 856, 100, 0.388], moist: [1.98, 1367, 375, 1.17] } as const;
+    const molarMass = ([A, b, b2, A2]: (typeof fits)['dry'] | (typeof fits)['moist'], t_min: number, T_K: number) =>
+      10 ** (A + b / T_K + (b2 / T_K - A2) * Math.log10(t_min));
+    const source = 'Heneczkowski, Polimery 1993 no. 3, 120 (abstract), sign corrected';
+    const printed = { evidence: 'derived' as const, source };
+    for (const [name, rate_1_s, tolerance] of [
+      ['dry', scissionRate_1_s(210, p), 0.005e-4],
+      ['moist', scissionRate_1_s(210, { ...p, moisture_share: 0.002 }), 0.05e-4],
+    ] as const) {
+      const fitted = (molarMass(fits[name], 4, 483.15) / molarMass(fits[name], 14, 483.15) - 1) / 600;
+      check(
+        `FUSE-06 rate of the published fit, ${name}`,
+        '210 degC, from 4 to 14 min',
+        '1/s',
+        fitted,
+        rate_1_s,
+        tolerance,
+        {
+          ...printed,
+          why: 'rounded to three digits',
+        },
+      );
+    }
+    check(
+      'FUSE-06 published molar mass, dry, 4 min',
+      '210 degC',
+      'g/mol',
+      52568,
+      molarMass(fits.dry, 4, 483.15),
+      0.5,
+      printed,
+    );
+  });
 
   it('[FUSE-06] water makes it faster: unknown or up to 0.05 % counts as dry, 0.20 % breaks chains 2.5 times as fast', () => {
     const dry = scissionRate_1_s(210, p);

@@ -64,6 +64,5 @@ export const heatDe: Readonly<Record<keyof typeof heatEn, string>> = {
     'die Zuleitung nimmt {value} der Spannung, mehr als {max}: die Presse heizt langsamer und die Leitung wird warm. Dickere oder kürzere Leitung nehmen, Trommel ganz abrollen.',
   'note.strips-carry-all':
     'die Randstreifen sind so hoch, dass sie alles tragen: auf dem Riemen liegt kein Druck. Streifen von der Höhe des Riemens nehmen, auf 0,05 mm genau.',
-  'refusal.never-cools':
-    '{value} erhalten; bei {min} Luft wird es nie so kalt. Eine Temperatur über der der Luft wählen.',
+  'refusal.never-cools': '{value} erhalten; kälter als {min} wird es nie. Eine Temperatur darüber wählen.',
 };

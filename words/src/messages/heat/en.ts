@@ -63,6 +63,5 @@ export const heatEn = {
     'the lead takes {value} of the voltage, more than {max}: the press warms up late and the lead gets warm. Use a thicker or shorter lead and unroll the reel fully.',
   'note.strips-carry-all':
     'the edge strips are so tall that they carry everything: there is no pressure on the belt. Use strips of the height of the belt, within 0.05 mm.',
-  'refusal.never-cools':
-    'got {value}; in air of {min} it never gets that cold. Choose a temperature above that of the air.',
+  'refusal.never-cools': 'got {value}; it never gets colder than {min}. Choose a temperature above that.',
 } as const;

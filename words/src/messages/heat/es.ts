@@ -64,6 +64,5 @@ export const heatEs: Readonly<Record<keyof typeof heatEn, string>> = {
     'el cable se lleva {value} de la tensión, más de {max}: la prensa calienta tarde y el cable se calienta. Usar un cable más grueso o más corto y desenrollar todo el carrete.',
   'note.strips-carry-all':
     'las tiras laterales son tan altas que lo soportan todo: la correa queda sin presión. Usar tiras de la altura de la correa, con 0,05 mm de margen.',
-  'refusal.never-cools':
-    'hay {value}; con aire a {min} nunca se enfría tanto. Elegir una temperatura por encima de la del aire.',
+  'refusal.never-cools': 'hay {value}; nunca se enfría por debajo de {min}. Elegir una temperatura superior.',
 };
