@@ -4,6 +4,8 @@ import type { Check } from './check.ts';
 
 const cache = join(import.meta.dirname, '../../.cache/validation');
 const book = join(import.meta.dirname, '../../docs/validation');
+/** What was and what was not measured, one file a topic. */
+const measured = join(import.meta.dirname, 'measured');
 
 /** Starts the book empty; after a full run (`LW_WRITE_BOOK=1`) writes one page a topic from what the tests checked. */
 export default function setup(): () => void {
@@ -52,7 +54,12 @@ Written by the tests; do not edit. Every line holds a number computed here again
 | check | inputs | published | ours | error | tolerance and why | source [evidence] |
 |---|---|---|---|---|---|---|
 ${rows.map((row) => `| ${row} |`).join('\n')}
-`;
+${measuredText(topic)}`;
+}
+
+function measuredText(topic: string): string {
+  const file = join(measured, `${topic}.md`);
+  return existsSync(file) ? `\n${readFileSync(file, 'utf8')}` : '';
 }
 
 function rounded(value: number): string {
