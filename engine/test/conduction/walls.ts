@@ -32,8 +32,3 @@ export function states(input: ConductInput): readonly ConductState[] {
   if (result.status !== 'ok') throw new Error(`not solved: ${result.reason}`);
   return result.states;
 }
-
-/** Values of one probe at the times asked for. */
-export function probed(all: readonly ConductState[], probe: number): number[] {
-  return all.map(({ probes_degC }) => probes_degC[probe] ?? Number.NaN);
-}

@@ -65,4 +65,15 @@ export const heatDe: Readonly<Record<keyof typeof heatEn, string>> = {
   'note.strips-carry-all':
     'die Randstreifen sind so hoch, dass sie alles tragen: auf dem Riemen liegt kein Druck. Streifen von der Höhe des Riemens nehmen, auf 0,05 mm genau.',
   'refusal.never-cools': '{value} erhalten; kälter als {min} wird es nie. Eine Temperatur darüber wählen.',
+  'refusal.no-belt': 'keine Schicht ist als Riemen gekennzeichnet. Die Schichten des Riemens kennzeichnen.',
+  'refusal.no-layers': 'zwischen den Platten liegt keine Schicht. Mindestens den Riemen eingeben.',
+  'refusal.too-many-layers':
+    '{value} Schichten erhalten, gerechnet werden höchstens {max}. Schichten aus einem Stoff zusammenfassen.',
+  'refusal.contact-count':
+    '{value} Kontakte erhalten, {expected} werden erwartet: einer je Grenze von der oberen Platte abwärts. Ergänzen oder entfernen.',
+  'refusal.areas-differ':
+    '{value} erhalten, die obere Platte hat {expected}: beide Platten müssen gleich groß sein. Eine davon berichtigen.',
+  'refusal.unknown-control': '„{value}“ erhalten, erlaubt sind: proportional, pi, on-off. Eines davon verwenden.',
+  'refusal.set-point-not-reached':
+    '{value} erhalten; bei {volts_V} V wird diese Platte nicht heißer als {max} (Heizung für {nominal_V} V). Sollwert senken, oder bessere Steckdose, dickere Zuleitung, weniger Verlust suchen.',
 };

@@ -64,4 +64,14 @@ export const heatEn = {
   'note.strips-carry-all':
     'the edge strips are so tall that they carry everything: there is no pressure on the belt. Use strips of the height of the belt, within 0.05 mm.',
   'refusal.never-cools': 'got {value}; it never gets colder than {min}. Choose a temperature above that.',
+  'refusal.no-belt': 'no layer is marked as belt. Mark the layers that are the belt.',
+  'refusal.no-layers': 'there is no layer between the platens. Enter at least the belt.',
+  'refusal.too-many-layers': 'got {value} layers, at most {max} are computed. Join layers of one material.',
+  'refusal.contact-count':
+    'got {value} contacts, {expected} are expected: one for each interface from the top platen down. Add or remove some.',
+  'refusal.areas-differ':
+    'got {value}, the upper platen has {expected}: both platens must be equally large. Correct one of them.',
+  'refusal.unknown-control': 'got “{value}”, allowed are: proportional, pi, on-off. Use one of them.',
+  'refusal.set-point-not-reached':
+    'got {value}; this platen gets no hotter than {max} at {volts_V} V (heater made for {nominal_V} V). Lower the set point, or look for a better outlet, a thicker lead, less loss.',
 } as const;

@@ -65,4 +65,14 @@ export const heatEs: Readonly<Record<keyof typeof heatEn, string>> = {
   'note.strips-carry-all':
     'las tiras laterales son tan altas que lo soportan todo: la correa queda sin presión. Usar tiras de la altura de la correa, con 0,05 mm de margen.',
   'refusal.never-cools': 'hay {value}; nunca se enfría por debajo de {min}. Elegir una temperatura superior.',
+  'refusal.no-belt': 'ninguna capa está marcada como correa. Marcar las capas que son la correa.',
+  'refusal.no-layers': 'no hay ninguna capa entre las placas. Indicar al menos la correa.',
+  'refusal.too-many-layers': 'hay {value} capas y se calculan {max} como máximo. Unir las capas de un mismo material.',
+  'refusal.contact-count':
+    'hay {value} contactos y se esperan {expected}: uno por cada unión desde la placa superior hacia abajo. Añadir o quitar.',
+  'refusal.areas-differ':
+    'hay {value} y la placa superior tiene {expected}: ambas placas deben ser iguales. Corregir una de ellas.',
+  'refusal.unknown-control': 'hay «{value}», se admite: proportional, pi, on-off. Usar uno de ellos.',
+  'refusal.set-point-not-reached':
+    'hay {value}; con {volts_V} V esta placa no pasa de {max} (resistencia para {nominal_V} V). Bajar la consigna, o buscar mejor enchufe, cable más grueso, menos pérdidas.',
 };
