@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { computed, type Quantity } from '../src/quantity.ts';
 import { timeBudget } from '../src/splice-card/time-budget.ts';
 
 const minutes = (seconds: number | undefined): number => (seconds ?? Number.NaN) / 60;
@@ -20,9 +21,11 @@ describe('time budget of a torn belt (common practice, no source)', () => {
   });
 
   it('[CARD-22] a known press cycle takes the place of the usual 17-18 min', () => {
-    const usual = timeBudget(10, 2, 17.5 * 60).total.value;
-    const slow = timeBudget(10, 2, 50 * 60).total.value;
-    expect(minutes(slow - usual)).toBeCloseTo(32.5, 9);
+    const cycle = (value: number): Quantity => computed('time', value, 60);
+    const usual = timeBudget(10, 2, cycle(17.5 * 60)).total;
+    const slow = timeBudget(10, 2, cycle(50 * 60)).total;
+    expect(minutes(slow.value - usual.value)).toBeCloseTo(32.5, 9);
+    expect(minutes((slow.high ?? 0) - slow.value)).toBeCloseTo(103 - 87.5 - 0.5 + 1, 9);
   });
 
   it('[CARD-23] an unknown loop length adds no walking and still gives a time', () => {

@@ -26,12 +26,23 @@ export function readInput<S extends z.ZodType>(schema: S, input: unknown): z.out
 function reading(issue: Issue, input: unknown, issues: readonly Issue[]): Reading {
   if (issue.code === 'unrecognized_keys') return unknownField(issue, issues);
   const value = valueAt(input, issue.path);
+  const inside = meantBranch(issue, value);
+  if (inside !== undefined) return reading(inside, input, issues);
   if (issue.path.length > 0 && value === undefined) return { code: 'missing-field', path: issue.path, data: {} };
   if (issue.code === 'invalid_union' && issue.discriminator !== undefined) return notOneOfKinds(issue, input);
   if (issue.code === 'invalid_value')
     return { code: 'not-one-of', path: issue.path, data: { value: echo(value), allowed: issue.values.join(', ') } };
   if (issue.code === 'too_small' || issue.code === 'too_big') return outside(issue, value);
   return { ...wrongType(issue, value), path: issue.path };
+}
+
+/** Of several forms that are allowed, what is wrong with the one meant: for a list the form that looks into it. */
+function meantBranch(issue: Issue, value: unknown): Issue | undefined {
+  if (issue.code !== 'invalid_union' || issue.discriminator !== undefined || value === undefined) return undefined;
+  const firsts = issue.errors.flatMap(([first]) => (first === undefined ? [] : [first]));
+  const deep = Array.isArray(value) ? firsts.find(({ path }) => path.length > 0) : undefined;
+  const found = deep ?? firsts[0];
+  return found === undefined ? undefined : ({ ...found, path: [...issue.path, ...found.path] } as Issue);
 }
 
 function unknownField(issue: z.core.$ZodIssueUnrecognizedKeys, issues: readonly Issue[]): Reading {

@@ -15,6 +15,8 @@ export interface SolveOptions {
   readonly explain?: boolean;
   /** Checks signatures; without it by code of our own, many times slower. */
   readonly verify?: Verify;
+  /** Told how far a long computation is. */
+  readonly progress?: (done: number, of: number) => void;
 }
 
 /**
@@ -23,10 +25,10 @@ export interface SolveOptions {
  * @param input - anything; usually what a JSON text held
  */
 export async function solve(topic: Topic, input: unknown, options: SolveOptions): Promise<Answer> {
-  const { say, explain = false, verify = nobleVerifier() } = options;
+  const { say, explain = false, verify = nobleVerifier(), progress } = options;
   try {
     const read = readInput(topic.input, input);
-    const { warnings = [], used = {}, notConverged, ...result } = await topic.run(read, { verify });
+    const { warnings = [], used = {}, notConverged, ...result } = await topic.run(read, { verify, progress });
     const frame = {
       warnings: warnings.map((each) => warned(each, say)),
       engine: engineVersion,

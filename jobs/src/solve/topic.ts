@@ -27,6 +27,8 @@ export interface NotSettled {
 /** What a topic may use beside its input; the shell hands it in. */
 export interface Tools {
   readonly verify: Verify;
+  /** Told how far a long computation is. */
+  readonly progress?: ((done: number, of: number) => void) | undefined;
 }
 
 /** One row of the table of topics: a public question with its public form. */

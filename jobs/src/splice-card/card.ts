@@ -2,6 +2,9 @@ import type { Belt, Die, Line, Position, Press, Pulley, Recipe, Roll, Template }
 import type { PositionState } from '../lines/position-state.ts';
 import type { LengthSource } from '../loop/endless-length.ts';
 import type { NoLoop } from '../loop/loop.ts';
+import { cycleWarningCodes } from '../press-cycle/cycle-warnings.ts';
+import type { PressCycle } from '../press-cycle/press-cycle.ts';
+import type { NoCycle } from '../press-cycle/run-cycle.ts';
 import type { Quantity } from '../quantity.ts';
 
 /** Things that may be unknown to the plant; the card says what to measure and goes on. */
@@ -47,6 +50,7 @@ export const cardWarningCodes = [
   'explosive-area',
   'food-area',
   'take-up-on-tight-side',
+  ...cycleWarningCodes,
 ] as const;
 export type CardWarningCode = (typeof cardWarningCodes)[number];
 
@@ -212,6 +216,9 @@ export interface CardPress {
   /** Gauge pressure with edge strips of belt thickness, and on the lone belt without them. */
   readonly gaugePressure?: Quantity;
   readonly pressureWithoutStrips?: Quantity;
+  /** The cycle as computed for this press at this outlet; why there is none; absent without press or recipe. */
+  readonly cycle?: PressCycle | NoCycle;
+  /** As computed; else as somebody timed it. */
   readonly readyAt?: Quantity;
   readonly dwell?: Quantity;
   readonly openAt?: Quantity;

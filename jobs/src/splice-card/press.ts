@@ -1,6 +1,8 @@
 import { beltPressureRow } from '@loopwright/engine/press';
 import { work } from '@loopwright/engine/worked';
-import type { Belt, Line, Press, Recipe, Template } from '@loopwright/plant';
+import type { Belt, Line, Press, Recipe, Roll, Template } from '@loopwright/plant';
+import { type PressCycle, pressCycle } from '../press-cycle/press-cycle.ts';
+import type { NoCycle } from '../press-cycle/run-cycle.ts';
 import { computed, given, type Quantity } from '../quantity.ts';
 import type { CardPress } from './card.ts';
 import { checkAge_days } from './choose.ts';
@@ -12,12 +14,14 @@ export interface PressChoice {
   readonly press: Press | undefined;
   readonly recipe: Recipe | undefined;
   readonly template: Template | undefined;
+  readonly roll: Roll | undefined;
   readonly now: string;
 }
 
 /** Press, stack and recipe as the hands and the display need them. */
-export function cardPress({ belt, line, press, recipe, template, now }: PressChoice): CardPress {
+export function cardPress({ belt, line, press, recipe, template, roll, now }: PressChoice): CardPress {
   const age = press && checkAge_days(press, now);
+  const cycle = press && recipe && pressCycle({ line, belt, press, recipe, template, roll });
   return {
     ...(press && { press }),
     ...(age !== undefined && { checkAge_days: age }),
@@ -25,7 +29,8 @@ export function cardPress({ belt, line, press, recipe, template, now }: PressCho
     ...(template && { template }),
     stripHeight: stripHeight(belt),
     ...(recipe && pressures(line, press, recipe)),
-    ...(recipe && times(recipe)),
+    ...(cycle && { cycle }),
+    ...(recipe && times(recipe, cycle)),
   };
 }
 
@@ -44,10 +49,15 @@ function pressures(line: Line, press: Press | undefined, recipe: Recipe): Pressu
   };
 }
 
-function times(recipe: Recipe): Pick<CardPress, 'readyAt' | 'dwell' | 'openAt'> {
+type Times = Pick<CardPress, 'readyAt' | 'dwell' | 'openAt'>;
+
+/** The computed time line; where there is none, what somebody timed. */
+function times(recipe: Recipe, cycle: PressCycle | NoCycle | undefined): Times {
   const time = (value: number, field: string): Quantity => given('time', value, recipe, field);
+  const dwell = time(recipe.dwell_s, 'dwell_s');
+  if (cycle?.status === 'ok') return { dwell, readyAt: cycle.ready, openAt: cycle.open };
   return {
-    dwell: time(recipe.dwell_s, 'dwell_s'),
+    dwell,
     ...(recipe.readyAt_s !== undefined && { readyAt: time(recipe.readyAt_s, 'readyAt_s') }),
     ...(recipe.openAt_s !== undefined && { openAt: time(recipe.openAt_s, 'openAt_s') }),
   };

@@ -2,7 +2,7 @@ import { engineVersion } from '@loopwright/engine/version';
 import type { Belt, Line, Plant } from '@loopwright/plant';
 import { positionState, revolutionsOf } from '../lines/position-state.ts';
 import { computed, given } from '../quantity.ts';
-import { type CardLengths, causeCodes, type SpliceCard } from './card.ts';
+import { type CardLengths, type CardPress, causeCodes, type SpliceCard } from './card.ts';
 import { gather } from './gather.ts';
 import { type CardOptions, type Ground, groundOf } from './ground.ts';
 import { inspectSteps, restartSteps } from './inspect-restart.ts';
@@ -31,7 +31,8 @@ import { cardWarnings } from './warnings.ts';
  */
 export function spliceCard(plant: Plant, positionId: string, options: CardOptions): SpliceCard {
   const ground = groundOf(plant, positionId, options);
-  const draft = { ...heading(plant, ground), ...hands(ground), ...numbers(ground) };
+  const press = cardPress(ground);
+  const draft = { ...heading(plant, ground), ...hands(ground, press), ...numbers(ground), press };
   const complete = { ...draft, missing: missingOf(draft) };
   return { ...complete, warnings: cardWarnings(complete) };
 }
@@ -64,9 +65,9 @@ function inputsOf({ now: _now, lengths: _lengths, loop, ...inputs }: Ground): un
 }
 
 /** What the hands do and need, in the order of the work. */
-function hands(ground: Ground) {
-  const { belt, line, people, lengths, recipe } = ground;
-  const budget = timeBudget(lengths?.endless.value, people, recipe?.openAt_s);
+function hands(ground: Ground, press: CardPress) {
+  const { belt, line, people, lengths } = ground;
+  const budget = timeBudget(lengths?.endless.value, people, press.openAt);
   return {
     time: budget.total,
     timeParts: budget.parts,
@@ -93,7 +94,6 @@ function numbers(ground: Ground) {
     width: given('shortLength', line.width_m, line, 'width_m'),
     takeUp: cardTakeUp(position, line, loop, lengths),
     tension: cardTension(position, belt, line, loop, marks),
-    press: cardPress(ground),
     ...(lengths && { lengths }),
     ...(loop && { path: cardPath(line, loop, press) }),
     ...(noPath && { noPath }),

@@ -22,18 +22,18 @@ export interface TimeBudget {
 }
 
 /**
- * Time from standing to running again: the parts of the job, the press cycle from its recipe where one is known.
+ * Time from standing to running again: the parts of the job, the press cycle as computed or timed where it is known.
  *
  * @param loop_m - endless length [m]; undefined when not known, then no walking is added
  * @param people - hands on the job, 1 or 2
- * @param cycle_s - whole press cycle of the recipe [s], when known
+ * @param cycle - whole press cycle [s] with its range, when known
  * @returns total with range and its parts [s]
  * @source common practice, no source
  */
-export function timeBudget(loop_m: number | undefined, people: 1 | 2, cycle_s: number | undefined): TimeBudget {
+export function timeBudget(loop_m: number | undefined, people: 1 | 2, cycle: Quantity | undefined): TimeBudget {
   const list: TimePart[] = parts.map(([code, low, high]) =>
-    code === 'press' && cycle_s !== undefined
-      ? { code, time: example('time', cycle_s, 0.5 * minute) }
+    code === 'press' && cycle !== undefined
+      ? { code, time: cycle }
       : { code, time: example('time', ((low + high) / 2) * minute, [low * minute, high * minute]) },
   );
   if (people === 1 && loop_m !== undefined) {

@@ -1,4 +1,5 @@
 import { takeUpOnTightSide } from '../loop/spans.ts';
+import { cycleWarnings } from '../press-cycle/cycle-warnings.ts';
 import { computed, example, given, type Quantity } from '../quantity.ts';
 import type { CardWarning, CardWarningCode, SpliceCard } from './card.ts';
 import { checkOverdue } from './choose.ts';
@@ -35,6 +36,7 @@ const rules: readonly Rule[] = [
   pressCheck,
   pressSize,
   pressPressure,
+  pressCycle,
 ];
 
 /** What a person must know besides the steps: what stops the job first, then what needs care, then notes. */
@@ -170,4 +172,10 @@ function pressPressure({ press: { press, gaugePressure } }: Draft): readonly Car
   if (!press || !gaugePressure || gaugePressure.value <= press.maxPressure_Pa * (1 + 1e-9)) return [];
   const maximum = given('pressure', press.maxPressure_Pa, press, 'maxPressure_Pa');
   return warn('bag-pressure-over-press', 'stop', { press: press.name, needed: gaugePressure, maximum });
+}
+
+/** What the computed cycle warns of; an opened roll has its own words. */
+function pressCycle({ press: { press, cycle } }: Draft): readonly CardWarning[] {
+  if (!press || !cycle) return [];
+  return cycleWarnings(cycle, press.name).filter(({ code }) => code !== 'moisture-not-known');
 }

@@ -45,6 +45,50 @@ const thin = { thickness_m: 0, neutralLineFromRunningFace_m: 0 };
 const belt = { thickness_m: 2 * mm, neutralLineFromRunningFace_m: 0.6 * mm };
 const six = 0.5e-6 * mm;
 
+/** A light air-cooled press with a belt of 2.4 mm, as another program computed its cycle. */
+const cover = {
+  conductivity_W_mK: 0.2,
+  density_kg_m3: 1150,
+  specificHeat_J_kgK: 1575,
+  specificHeatSlope_J_kgK2: 3.75,
+  specificHeatCap_J_kgK: 2200,
+  melt: { heat_J_kg: 8000, centre_degC: 165, width_K: 50 },
+  belt: true,
+};
+const plain = (conductivity_W_mK: number, density_kg_m3: number, specificHeat_J_kgK: number) => ({
+  conductivity_W_mK,
+  density_kg_m3,
+  specificHeat_J_kgK,
+});
+const platen = {
+  area_m2: 0.045,
+  capacity_J_m2K: 25_300,
+  capacitySlope_1_K: 4.4e-4,
+  heater_W: 700,
+  nominal_V: 120,
+  loss_W_m2K: 8,
+  fan_W_m2K: 130,
+  sensorLag_s: 3,
+  control: { kind: 'pi', band_K: 6, integral_s: 60, tracking_s: 10 },
+};
+const pressCycle = {
+  layers: [
+    { name: 'press plate', thickness_m: 0.002, ...plain(160, 2700, 920) },
+    { name: 'release cloth', thickness_m: 0.00025, ...plain(0.22, 1400, 1150) },
+    { name: 'cover', thickness_m: 0.0008, ...cover },
+    { name: 'ply', thickness_m: 0.0008, ...plain(0.18, 1250, 1500), belt: true },
+    { name: 'cover', thickness_m: 0.0008, ...cover },
+    { name: 'template', thickness_m: 0.0018, ...plain(0.23, 1200, 1300) },
+  ],
+  contacts_W_m2K: [3000, 1000, 1500, null, null, 1500, 1000],
+  ambient_degC: 25,
+  top: platen,
+  bottom: platen,
+  supply: { volts_V: 120, leadResistance_ohm: 0.08, control_W: 10, fan_W: 40 },
+  recipe: { top_degC: 182, bottom_degC: 188, ready_K: 2, dwell_s: 160, open_degC: 50, pressure_Pa: 2e5 },
+};
+const pressMarks = 'independent: BDF in another program; two grids agree to 0.01 K and 0.05 s';
+
 export const examples: readonly TopicExample[] = [
   {
     topic: 'path',
@@ -174,6 +218,79 @@ export const examples: readonly TopicExample[] = [
       { at: ['firstOrderForce_N'], value: 8, tolerance: 1e-9 },
     ],
     source: 'independent: inner tangents of the rollers in another program',
+  },
+  {
+    topic: 'supply',
+    input: {
+      supply: { volts_V: 230, lead: { length_m: 30, resistance_ohm_km: 13.3 }, breaker_A: 16 },
+      heaters: [{ power_W: 2000, nominal_V: 230 }],
+    },
+    expected: [
+      { at: ['leadResistance_ohm'], value: 0.798, tolerance: 1e-9 },
+      { at: ['current_A'], value: 8.440986, tolerance: 0.51e-6 },
+      { at: ['heaterVolts_V'], value: 223.264093, tolerance: 0.51e-6 },
+      { at: ['heaterPowers_W', 0], value: 1884.569, tolerance: 0.51e-3 },
+      { at: ['leadLoss_W'], value: 56.8577, tolerance: 0.51e-4 },
+      { at: ['dropShare'], value: 0.02928655, tolerance: 0.51e-8 },
+      { at: ['limit_A'], value: 12.8, tolerance: 1e-9 },
+    ],
+    source: 'independent: Ohm in another program; resistance of IEC 60228 class 5',
+  },
+  {
+    topic: 'pressure',
+    input: {
+      gaugePressure_Pa: 2e5,
+      bagWidth_m: 0.11,
+      beltWidth_m: 0.05,
+      stripsWidth_m: 0.06,
+      plate: {
+        beltThickness_m: 0.0024,
+        beltModulus_MPa: 20,
+        stripsThickness_m: 0.0025,
+        stripsModulus_MPa: 5,
+      },
+    },
+    expected: [{ at: ['belt_Pa'], value: 1.553e5, tolerance: 0.5e2 }],
+    source: 'independent: balance of forces under a stiff plate, in another program',
+  },
+  {
+    topic: 'fusion',
+    input: { times_s: [0, 60], nodes_degC: [[190, 190]], pressure_Pa: [2e5, 2e5] },
+    expected: [
+      // phi = 1/(1 + exp(-25/7)) = 0.972653; welding time 11.2759208 s by a table of another program.
+      { at: ['min', 'healing'], value: (60 * 0.9726535) / 11.2759208, tolerance: 1e-5 },
+      { at: ['min', 'flow'], value: (60 * 2e5 * 0.9726535) / 5000, tolerance: 1e-3 },
+      { at: ['min', 'fill_m'], value: 1e-4 * Math.sqrt((60 * 2e5 * 0.9726535) / 5000 / 6), tolerance: 1e-9 },
+      { at: ['min', 'bond'], value: 1, tolerance: 0 },
+    ],
+    source: 'derived: held at one temperature, the integrals are products',
+  },
+  {
+    topic: 'cycle',
+    input: { ...pressCycle, probes: [{ layer: 3, fraction: 0.5 }] },
+    expected: [
+      { at: ['marks', 'ready_s'], value: 416.9, tolerance: 0.5 },
+      { at: ['marks', 'dwellEnd_s'], value: 576.9, tolerance: 0.5 },
+      { at: ['marks', 'open_s'], value: 1039.7, tolerance: 0.5 },
+      { at: ['probes', 0, 'peak_degC'], value: 184.17, tolerance: 0.1 },
+      { at: ['probes', 0, 'atOpen_degC'], value: 51.21, tolerance: 0.1 },
+      { at: ['energy_Wh'], value: 153.01, tolerance: 0.2 },
+      { at: ['peakCurrent_A'], value: 11.577, tolerance: 0.001 },
+      { at: ['belt', 'healingMin'], value: 12.261, tolerance: 0.06 },
+      { at: ['belt', 'fillMin_m'], value: 3.037 * mm, tolerance: 0.01 * mm },
+      { at: ['belt', 'molarMassShareMin'], value: 0.98708, tolerance: 0.0001 },
+    ],
+    source: pressMarks,
+  },
+  {
+    topic: 'cycle-map',
+    input: { ...pressCycle, map: { shift_K: [0], dwell_s: [160], pressure_Pa: [2e5] } },
+    expected: [
+      { at: ['cells', 0, 'ready_s'], value: 416.9, tolerance: 0.5 },
+      { at: ['cells', 0, 'open_s'], value: 1039.7, tolerance: 0.5 },
+      { at: ['cells', 0, 'fillMin_m'], value: 3.037 * mm, tolerance: 0.01 * mm },
+    ],
+    source: pressMarks,
   },
   {
     topic: 'canonical',

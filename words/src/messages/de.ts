@@ -1,19 +1,23 @@
 import { cardDe } from './card/de.ts';
+import { cycleDe } from './cycle/de.ts';
 import type { Catalogue } from './en.ts';
 import { fieldsDe } from './fields/de.ts';
 import { firstDe } from './first-de.ts';
 import { formulasDe } from './formulas/de.ts';
 import { geometryDe } from './geometry/de.ts';
 import { heatDe } from './heat/de.ts';
+import { labelsDe } from './labels/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
+import { scanDe } from './scan/de.ts';
 import { startDe } from './start/de.ts';
 import { stepsDe } from './steps/de.ts';
 import { stockDe } from './stock/de.ts';
 import { storesDe } from './stores/de.ts';
 import { surveyDe } from './survey/de.ts';
+import { tablesDe } from './tables/de.ts';
 import { terminalDe } from './terminal/de.ts';
 import { warningsDe } from './warnings/de.ts';
 
@@ -21,19 +25,23 @@ import { warningsDe } from './warnings/de.ts';
 export const de: Catalogue = {
   ...firstDe,
   ...cardDe,
+  ...cycleDe,
   ...fieldsDe,
   ...formulasDe,
   ...geometryDe,
+  ...labelsDe,
   ...heatDe,
   ...meaningsDe,
   ...missingDe,
   ...recordsDe,
   ...refusalsDe,
+  ...scanDe,
   ...startDe,
   ...stepsDe,
   ...stockDe,
   ...storesDe,
   ...surveyDe,
+  ...tablesDe,
   ...terminalDe,
   ...warningsDe,
 };

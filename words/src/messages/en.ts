@@ -1,18 +1,22 @@
 import { cardEn } from './card/en.ts';
+import { cycleEn } from './cycle/en.ts';
 import { fieldsEn } from './fields/en.ts';
 import { firstEn } from './first-en.ts';
 import { formulasEn } from './formulas/en.ts';
 import { geometryEn } from './geometry/en.ts';
 import { heatEn } from './heat/en.ts';
+import { labelsEn } from './labels/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
+import { scanEn } from './scan/en.ts';
 import { startEn } from './start/en.ts';
 import { stepsEn } from './steps/en.ts';
 import { stockEn } from './stock/en.ts';
 import { storesEn } from './stores/en.ts';
 import { surveyEn } from './survey/en.ts';
+import { tablesEn } from './tables/en.ts';
 import { terminalEn } from './terminal/en.ts';
 import { warningsEn } from './warnings/en.ts';
 
@@ -20,19 +24,23 @@ import { warningsEn } from './warnings/en.ts';
 export const en = {
   ...firstEn,
   ...cardEn,
+  ...cycleEn,
   ...fieldsEn,
   ...formulasEn,
   ...geometryEn,
+  ...labelsEn,
   ...heatEn,
   ...meaningsEn,
   ...missingEn,
   ...recordsEn,
   ...refusalsEn,
+  ...scanEn,
   ...startEn,
   ...stepsEn,
   ...stockEn,
   ...storesEn,
   ...surveyEn,
+  ...tablesEn,
   ...terminalEn,
   ...warningsEn,
 } as const;

@@ -1,19 +1,23 @@
 import { cardEs } from './card/es.ts';
+import { cycleEs } from './cycle/es.ts';
 import type { Catalogue } from './en.ts';
 import { fieldsEs } from './fields/es.ts';
 import { firstEs } from './first-es.ts';
 import { formulasEs } from './formulas/es.ts';
 import { geometryEs } from './geometry/es.ts';
 import { heatEs } from './heat/es.ts';
+import { labelsEs } from './labels/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
+import { scanEs } from './scan/es.ts';
 import { startEs } from './start/es.ts';
 import { stepsEs } from './steps/es.ts';
 import { stockEs } from './stock/es.ts';
 import { storesEs } from './stores/es.ts';
 import { surveyEs } from './survey/es.ts';
+import { tablesEs } from './tables/es.ts';
 import { terminalEs } from './terminal/es.ts';
 import { warningsEs } from './warnings/es.ts';
 
@@ -21,19 +25,23 @@ import { warningsEs } from './warnings/es.ts';
 export const es: Catalogue = {
   ...firstEs,
   ...cardEs,
+  ...cycleEs,
   ...fieldsEs,
   ...formulasEs,
   ...geometryEs,
+  ...labelsEs,
   ...heatEs,
   ...meaningsEs,
   ...missingEs,
   ...recordsEs,
   ...refusalsEs,
+  ...scanEs,
   ...startEs,
   ...stepsEs,
   ...stockEs,
   ...storesEs,
   ...surveyEs,
+  ...tablesEs,
   ...terminalEs,
   ...warningsEs,
 };

@@ -145,7 +145,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.cycle.hold': 'halten {time}',
   'card.cycle.cool': 'kühlen, bis etwa {time}',
   'card.cycle.open': 'öffnen bei {temperature} oder weniger',
-  'card.cycle.drawing': 'Heizen bis {ready}, halten {hold}, kühlen bis etwa {open}; Skizze.',
+  'card.cycle.drawing': 'Heizen bis {ready}, halten {hold}, kühlen bis etwa {open}.',
   'card.cycle.keep-closed':
     'Geschlossen lassen. Heiß geöffnet verzieht sich die Verbindung, und an den Platten verbrennt man sich. Die Anzeigen entscheiden, nicht die Uhr; widersprechen sich Anzeige und Telefon, gilt die Anzeige.',
   // Restart and tension.

@@ -143,7 +143,7 @@ export const cardEn = {
   'card.cycle.hold': 'hold {time}',
   'card.cycle.cool': 'cool, to about {time}',
   'card.cycle.open': 'open at {temperature} or less',
-  'card.cycle.drawing': 'Heat until {ready}, hold {hold}, cool until about {open}; sketch.',
+  'card.cycle.drawing': 'Heat until {ready}, hold {hold}, cool until about {open}.',
   'card.cycle.keep-closed':
     'Keep it closed. Opened hot, the splice bends and the plates burn. The displays decide, not the clock; if display and phone differ, the display wins.',
   // Restart and tension.

@@ -144,7 +144,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.cycle.hold': 'mantener {time}',
   'card.cycle.cool': 'enfriar, hasta unos {time}',
   'card.cycle.open': 'abrir a {temperature} o menos',
-  'card.cycle.drawing': 'Calentar hasta {ready}, mantener {hold}, enfriar hasta unos {open}; croquis.',
+  'card.cycle.drawing': 'Calentar hasta {ready}, mantener {hold}, enfriar hasta unos {open}.',
   'card.cycle.keep-closed':
     'Dejar cerrada. Si se abre caliente, el empalme se deforma y las placas queman. Deciden las pantallas, no el reloj; si pantalla y teléfono difieren, vale la pantalla.',
   // Restart and tension.
