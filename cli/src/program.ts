@@ -2,7 +2,9 @@ import { engineVersion } from '@loopwright/engine/version';
 import type { MessageKey, Voice } from '@loopwright/words';
 import { Command } from 'commander';
 import { addCard } from './commands/card.ts';
+import { addCycle } from './commands/cycle.ts';
 import { addExport } from './commands/export.ts';
+import { addLabels } from './commands/labels.ts';
 import { addLines } from './commands/lines.ts';
 import { addPlantCheck } from './commands/plant-check.ts';
 import { addSolve } from './commands/solve.ts';
@@ -13,7 +15,16 @@ export interface End {
   exitCode: number;
 }
 
-export const commandNames: readonly string[] = ['card', 'export', 'lines', 'plant', 'solve', 'verify'];
+export const commandNames: readonly string[] = [
+  'card',
+  'cycle',
+  'export',
+  'labels',
+  'lines',
+  'plant',
+  'solve',
+  'verify',
+];
 
 const headings: Readonly<Record<string, MessageKey>> = {
   'Usage:': 'terminal.usage',
@@ -31,7 +42,9 @@ export function program(speech: Voice, end: End): Command {
     .configureHelp({ styleTitle: (title) => headingOf(title, speech) })
     .helpCommand(false);
   addCard(root, speech);
+  addCycle(root, speech);
   addExport(root, speech);
+  addLabels(root, speech);
   addLines(root, speech);
   addPlantCheck(root, speech, end);
   addSolve(root, speech, end);

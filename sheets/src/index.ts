@@ -1,8 +1,13 @@
+export { type CardCode, cardCode, readCardCode } from './code/card-code.ts';
+export { type PositionCode, plantMark, positionCode } from './code/position-code.ts';
+export { type CodeFault, codeFaults, type ReadCode, readCode } from './code/read-code.ts';
 export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
 export { drawingSvg, type InkColours, paperInks } from './drawing/drawing-svg.ts';
+export { type LabelPaper, labelPapers, labelsOnSheet } from './label/label-paper.ts';
+export { labelSheets } from './label/label-sheets.ts';
 export { threadDrawing } from './page/card/thread-drawing.ts';
-export { type CardCode, cardCode, readCardCode } from './page/card-code.ts';
 export { cardPage } from './page/card-page.ts';
+export { cyclePage } from './page/cycle-page.ts';
 export { figureOf } from './page/figure.ts';
 export type {
   Block,

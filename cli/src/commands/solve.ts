@@ -18,6 +18,7 @@ import type { Command } from 'commander';
 import { inputText } from '../input-text.ts';
 import { nodeVerifier } from '../node-verifier.ts';
 import type { End } from '../program.ts';
+import { progressOnStderr } from '../progress.ts';
 import { Stop } from '../stop.ts';
 
 interface SolveCall {
@@ -43,7 +44,12 @@ export function addSolve(root: Command, speech: Voice, end: End): void {
       const text = call.explain && file === undefined && process.stdin.isTTY ? '' : await inputText(file, speech);
       // Asked to explain without an input, the formulas themselves are the answer.
       if (call.explain && text === '') return print({ topic: topic.id, formulas: formulasOf(topic) });
-      const answer = await answerTo(topic, text, { say, verify, explain: call.explain === true });
+      const answer = await answerTo(topic, text, {
+        say,
+        verify,
+        explain: call.explain === true,
+        progress: progressOnStderr(),
+      });
       print(answer);
       end.exitCode = answer.status === 'ok' ? 0 : 1;
     });

@@ -10,6 +10,8 @@ export interface RecipeCurve {
   readonly open_s: number;
   readonly top_degC: number;
   readonly open_degC: number;
+  /** As computed; without it the shape is a sketch. */
+  readonly computed?: readonly { readonly t_s: number; readonly degC: number }[];
   readonly heat: string;
   readonly hold: string;
   readonly cool: string;
@@ -23,6 +25,11 @@ const start_degC = 20;
 
 /** Heating bends towards the set point; cooling falls by a constant share in equal times. A sketch of shape. */
 function points(curve: RecipeCurve): Point[] {
+  const placed = ({ t_s, degC }: { readonly t_s: number; readonly degC: number }): Point => ({
+    x: xAt(curve, t_s),
+    y: yAt(curve, degC),
+  });
+  if (curve.computed) return curve.computed.map(placed);
   const end = curve.ready_s + curve.dwell_s;
   const heating = Array.from({ length: 13 }, (_, i) => i / 12).map((t) => {
     const rise = (1 - Math.exp(-1.6 * t)) / (1 - Math.exp(-1.6));
@@ -33,7 +40,7 @@ function points(curve: RecipeCurve): Point[] {
     t_s: end + t * (curve.open_s - end),
     degC: start_degC + (curve.top_degC - start_degC) * share ** t,
   }));
-  return [...heating, ...cooling].map(({ t_s, degC }) => ({ x: xAt(curve, t_s), y: yAt(curve, degC) }));
+  return [...heating, ...cooling].map(placed);
 }
 
 const xAt = (curve: RecipeCurve, t_s: number): number => axis.left + ((axis.right - axis.left) * t_s) / curve.open_s;

@@ -27,8 +27,15 @@ export interface Room {
 const gutter = 10;
 
 export function frameOf(paper: Paper): Frame {
-  const { width, height } = paperSizes[paper];
-  return { width, height, left: margin, inner: width - 2 * margin, bottom: height - margin };
+  return frameOfSize(paperSizes[paper], margin);
+}
+
+/** The printable part of a paper, equally far from every edge. */
+export function frameOfSize(
+  { width, height }: { readonly width: number; readonly height: number },
+  edge: number,
+): Frame {
+  return { width, height, left: edge, inner: width - 2 * edge, bottom: height - edge };
 }
 
 export const rule = (frame: Frame, y: number, width: number): Shape =>

@@ -1,3 +1,4 @@
+import type { CycleCurve } from '@loopwright/jobs';
 import type { Press, Recipe } from '@loopwright/plant';
 import { recipeCurve } from '../../drawing/recipe-curve.ts';
 import { stackDrawing } from '../../drawing/stack-drawing.ts';
@@ -135,10 +136,32 @@ export function cycleStep(reader: CardReader): Step {
   return {
     id: 'cycle',
     title: voice.say('card.step.cycle'),
-    blocks: [...curve(reader), text(voice.say('card.cycle.keep-closed'))].filter(
+    blocks: [...curve(reader), ...expected(reader), text(voice.say('card.cycle.keep-closed'))].filter(
       () => card.press.recipe !== undefined || card.press.press !== undefined,
     ),
   };
+}
+
+/** What the computed cycle takes, and what it rests on. */
+function expected({ card, voice }: CardReader): Block[] {
+  const { cycle, press } = card.press;
+  if (!press || cycle?.status !== 'ok') return [];
+  const { ready, open, energy, current } = cycle;
+  const from = `${figureOf(open, voice).range ?? ''}\u00a0min`;
+  const found = {
+    from,
+    ready: written(ready, voice),
+    open: written(open, voice),
+    energy: written(energy, voice),
+    current: written(current, voice),
+  };
+  const rests = {
+    press: press.name,
+    volts: written(cycle.volts, voice),
+    lead: written(cycle.lead, voice),
+    air: written(cycle.air, voice),
+  };
+  return [text(voice.say('cycle.card', found)), text(voice.say('cycle.card.rests', rests), 'soft')];
 }
 
 function curve(reader: CardReader): Block[] {
@@ -157,6 +180,7 @@ function curve(reader: CardReader): Block[] {
         open_s: openAt.value,
         top_degC: Math.max(recipe.top_degC, recipe.bottom_degC),
         open_degC: recipe.open_degC,
+        ...(card.press.cycle?.status === 'ok' && { computed: hotterPlaten(card.press.cycle.curve) }),
         heat: voice.say('card.cycle.heat', { time: ready }),
         hold: voice.say('card.cycle.hold', { time: hold }),
         cool: voice.say('card.cycle.cool', { time: open }),
@@ -164,4 +188,9 @@ function curve(reader: CardReader): Block[] {
       }),
     },
   ];
+}
+
+/** The hotter of the two platens over time. */
+function hotterPlaten({ times_s, topPlaten, bottomPlaten }: CycleCurve): { t_s: number; degC: number }[] {
+  return times_s.map((t_s, i) => ({ t_s, degC: Math.max(topPlaten[i] ?? 0, bottomPlaten[i] ?? 0) }));
 }

@@ -1,15 +1,15 @@
-import type { CardWarning, Quantity } from '@loopwright/jobs';
-import type { Params, Voice } from '@loopwright/words';
+import type { CardWarning } from '@loopwright/jobs';
+import { sentence } from '@loopwright/words';
+import { cycleParams } from '../cycle/warnings.ts';
 import { written } from '../figure.ts';
 import { type CardReader, caution, type Step, unknowns } from './section.ts';
 
 const order = { stop: 0, care: 1, note: 2 } as const;
 
-/** Values of a warning as text. */
-function paramsOf(data: CardWarning['data'], voice: Voice): Params {
-  const one = (value: Quantity | string | number): string | number =>
-    typeof value === 'object' ? written(value, voice) : value;
-  return Object.fromEntries(Object.entries(data).map(([name, value]) => [name, one(value)]));
+/** Why no time line can be computed. */
+function reasonText({ card, voice }: CardReader): { readonly reason?: string } {
+  const { cycle } = card.press;
+  return cycle?.status === 'none' ? { reason: sentence(voice, cycle) } : {};
 }
 
 /** The lengths that disagree, as the card lists them. */
@@ -22,7 +22,7 @@ function sentences(reader: CardReader, levels: readonly CardWarning['level'][]) 
     .filter(({ level }) => levels.includes(level))
     .toSorted((a, b) => order[a.level] - order[b.level])
     .map(({ code, level, data }) => {
-      const params = { ...paramsOf(data, voice), lengths: lengthsText(reader) };
+      const params = { ...cycleParams(data, voice), ...reasonText(reader), lengths: lengthsText(reader) };
       return caution(level, voice.say(`warning.${code}`, params));
     });
 }
