@@ -14,8 +14,8 @@ import {
   time_s,
 } from './field.ts';
 
-export const polymers = ['ether', 'ester'] as const;
-export const tensionMembers = ['polyester', 'aramid'] as const;
+const polymers = ['ether', 'ester'] as const;
+const tensionMembers = ['polyester', 'aramid'] as const;
 
 /** Peak at which the hard parts of TPU melt: public material data, 135-220 degC over all grades. */
 export const meltPrior = { meltPeak_degC: { value: 165, low: 158, high: 172 } } as const;

@@ -12,8 +12,8 @@ import {
   time_s,
 } from './field.ts';
 
-export const platenMaterials = ['aluminium', 'steel'] as const;
-export const controlKinds = ['proportional', 'pi', 'on-off'] as const;
+const platenMaterials = ['aluminium', 'steel'] as const;
+const controlKinds = ['proportional', 'pi', 'on-off'] as const;
 
 /**
  * A light air-cooled narrow-belt press, as an example: what stands in for what nobody has said of a press. Ordinary

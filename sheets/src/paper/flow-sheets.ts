@@ -6,7 +6,7 @@ import { sectionPieces, widestInColumn } from './block-pieces.ts';
 import { flow } from './flow.ts';
 import { columnWidth, type Frame, frameOfSize, oneColumn, type Room, rule, type SetPart, twoColumns } from './frame.ts';
 import { paperSizes } from './paper-size.ts';
-import { heightOf, leadingOf, type PaperStyle, type Piece } from './piece.ts';
+import { heightOf, leadingOf, type PaperStyle, type Piece, space } from './piece.ts';
 import { drawRuns } from './rich-lines.ts';
 import { stateSign } from './signs.ts';
 import { figureNote } from './text-pieces.ts';
@@ -90,7 +90,7 @@ function bodiesOf(page: Page, { frame, style }: Sheet, { first, next, bottom }: 
   let top = first;
   for (const run of runsOf(page)) {
     const width = run.across ? frame.inner : columnWidth(frame);
-    let pieces = run.sections.flatMap((section) => sectionPieces(section, width, style));
+    let pieces = run.sections.flatMap((section) => [space(style.size * 0.6), ...sectionPieces(section, width, style)]);
     for (let left = pieces.length; left > 0; left = pieces.length) {
       const filled = fill(pieces, run, frame, { top, bottom });
       bodies.at(-1)?.push(...filled.shapes);

@@ -43,7 +43,7 @@ function temperatures({ cycle, display, voice }: Drawn) {
       peak: written(belt.peak, display),
     }),
     width,
-    fieldHeight: 118,
+    fieldHeight: 110,
     x: timeAxis(cycle, voice),
     y: temperatureAxis(cycle, display),
     uprights: momentsOf(cycle, voice),
@@ -90,7 +90,7 @@ function fusion({ cycle, voice }: Drawn) {
       damage: percent(damage.at(-1) ?? 0),
     }),
     width,
-    fieldHeight: 62,
+    fieldHeight: 56,
     x: timeAxis(cycle, voice),
     y: {
       min: 0,

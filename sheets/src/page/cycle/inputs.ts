@@ -14,7 +14,7 @@ export function inputSections(reader: CycleReader): Section[] {
   });
   const note: Section = {
     id: 'examples',
-    title: voice.say('source.example'),
+    title: voice.say('cycle.step.examples'),
     blocks: [{ kind: 'text', text: voice.say('cycle.examples') }],
   };
   return [...groups, note, ...formulas(reader, cycle)];

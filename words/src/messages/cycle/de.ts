@@ -16,6 +16,7 @@ export const cycleDe: Readonly<Record<keyof typeof cycleEn, string>> = {
   'cycle.step.press': 'Zugrunde gelegte Presse',
   'cycle.step.stack': 'Zugrunde gelegter Aufbau',
   'cycle.step.belt': 'Zugrunde gelegter Riemen',
+  'cycle.step.examples': 'Was nur Beispiel ist',
   'cycle.step.formulas': 'So gerechnet',
   'cycle.row.ready': 'Heiß, Haltezeit beginnt',
   'cycle.row.hold-end': 'Haltezeit endet, Kühlen beginnt',

@@ -15,6 +15,7 @@ export const cycleEn = {
   'cycle.step.press': 'Press it rests on',
   'cycle.step.stack': 'Stack it rests on',
   'cycle.step.belt': 'Belt it rests on',
+  'cycle.step.examples': 'What is only an example',
   'cycle.step.formulas': 'How it was computed',
   'cycle.row.ready': 'Hot, the hold begins',
   'cycle.row.hold-end': 'The hold ends, cooling begins',

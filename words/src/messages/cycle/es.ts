@@ -16,6 +16,7 @@ export const cycleEs: Readonly<Record<keyof typeof cycleEn, string>> = {
   'cycle.step.press': 'Prensa de partida',
   'cycle.step.stack': 'Apilado de partida',
   'cycle.step.belt': 'Correa de partida',
+  'cycle.step.examples': 'Lo que es solo ejemplo',
   'cycle.step.formulas': 'Cómo se ha calculado',
   'cycle.row.ready': 'Caliente, empieza el mantenimiento',
   'cycle.row.hold-end': 'Acaba el mantenimiento, empieza a enfriar',
