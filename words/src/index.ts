@@ -1,7 +1,7 @@
 export { feetInches } from './feet-inches.ts';
 export { isLanguage, type Language, languages } from './language.ts';
 export type { MessageKey } from './messages/index.ts';
-export { type FileProblem, problemSentence } from './problem-sentence.ts';
+export { type FileProblem, problemReason, problemSentence } from './problem-sentence.ts';
 export {
   plainLetters,
   type SearchSynonym,

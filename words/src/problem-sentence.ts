@@ -12,10 +12,18 @@ export interface FileProblem {
 
 /** The sentence for a problem of a plant folder: file, row and column in front, then what, allowed, next step. */
 export function problemSentence(voice: Voice, problem: FileProblem): string {
+  return withPlace(placeText(voice, problem), problemText(voice, problem));
+}
+
+/** The same sentence without file, row and column, where these stand beside it. */
+export function problemReason(voice: Voice, problem: FileProblem): string {
+  return withPlace('', problemText(voice, problem));
+}
+
+function problemText(voice: Voice, problem: FileProblem): string {
   const row = problem.row === undefined ? {} : { row: problem.row };
   const words = problem.field === undefined ? {} : surveyWords(voice, problem.field, problem.data);
-  const data = { ...row, ...problem.data, ...words };
-  return withPlace(placeText(voice, problem), sentenceWithoutPlace(voice, problem.code, data, 'problem'));
+  return sentenceWithoutPlace(voice, problem.code, { ...row, ...problem.data, ...words }, 'problem');
 }
 
 function placeText(voice: Voice, { file, row, field }: FileProblem): string {

@@ -64,7 +64,7 @@ function notAsAsked({ asked }: FormField): string {
 }
 
 // Signs without a shape of their own can turn a name round or make two names look alike.
-const hidden = /[\p{Cc}\p{Cf}\u2028\u2029]/u;
+const hidden = /(?![\u200c\u200d])[\p{Cc}\p{Cf}\u2028\u2029]/u;
 
 function readNumberEntry(field: FormField, entry: Entry, language: Language): ReadEntry {
   const read = readTypedNumber(entry.text, language);

@@ -4,11 +4,16 @@ import { useEffect, useMemo } from 'react';
 import { useLocation, useRoute } from 'wouter';
 import { cardAddress } from '../places/card/card-address.ts';
 import { CardPlace, useReadyCard } from '../places/card/card-place-later.tsx';
+import { isLabelsAddress } from '../places/labels/labels-address.ts';
+import { LabelsPlace } from '../places/labels/labels-place-later.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
+import { scanAddress } from '../places/scan/scan-address.ts';
+import { ScanPlace } from '../places/scan/scan-place-later.tsx';
 import { startAddress } from '../places/start/start-address.ts';
 import { StartPlace } from '../places/start/start-place-later.tsx';
+import { everythingAddress } from '../places/stores/store-address.ts';
 import { StoresPlace } from '../places/stores/stores-place-later.tsx';
 import type { PlantFault } from '../plant/load-plant.ts';
 import { useNow } from '../plant/use-now.ts';
@@ -39,8 +44,9 @@ interface WithStoreProps {
 function WithStore({ position, asked, fault, readAgain }: WithStoreProps) {
   const { state } = useStore();
   const [isStarting] = useRoute(startAddress);
+  const [isTaking] = useRoute(everythingAddress);
   if (isStarting && (asked || !state.empty)) return <StartPlace />;
-  if (!state.empty) return <Places plant={state.plant} position={position} />;
+  if (!state.empty || (isTaking && asked)) return <Places plant={state.plant} position={position} />;
   if (!asked || fault === undefined) return <Waiting />;
   return (
     <div className="shell">
@@ -93,6 +99,8 @@ function Places({ plant, position }: PlacesProps) {
   useReadyCard(plant, position === undefined ? next : undefined, now);
   const [path] = useLocation();
   if (/^\/stores(\/|$)/.test(path)) return <StoresPlace path={path.slice('/stores'.length)} now={now} card={card} />;
+  if (path === scanAddress) return <ScanPlace plant={plant} overview={overview} card={card} />;
+  if (isLabelsAddress(path)) return <LabelsPlace path={path} plant={plant} now={now} card={card} />;
   return (
     <div className="shell">
       <Bar place={place} plant={plant} card={card} />

@@ -1,6 +1,7 @@
 import { problemSentence } from '@loopwright/words';
 import { keyed } from '../page/keyed.ts';
 import { StartLink } from '../places/start/start-link.tsx';
+import { EverythingLink } from '../places/stores/everything-link.tsx';
 import type { PlantFault } from '../plant/load-plant.ts';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { Said } from './said.tsx';
@@ -21,6 +22,7 @@ export function PlantProblem({ fault, onAgain }: PlantProblemProps) {
     return (
       <Said title={title} next={say(`app.plant.${fault.kind}`, { reason: fault.reason })} onAgain={onAgain}>
         <StartLink begun={false} />
+        <EverythingLink />
       </Said>
     );
   }
@@ -33,6 +35,7 @@ export function PlantProblem({ fault, onAgain }: PlantProblemProps) {
         ))}
       </ul>
       <StartLink begun={false} />
+      <EverythingLink />
     </Said>
   );
 }

@@ -1,4 +1,11 @@
-import { type Checkpoint, type LogEvent, sha256Hex, type Verify, verifyExport } from '@loopwright/records/log';
+import {
+  type Checkpoint,
+  type Failure,
+  type LogEvent,
+  sha256Hex,
+  type Verify,
+  verifyExport,
+} from '@loopwright/records/log';
 import type { EventRow, LogRow } from './database.ts';
 import { eventRow } from './event-row.ts';
 import type { ImportPreview } from './plant-store.ts';
@@ -31,8 +38,8 @@ export async function readImport(file: Blob, verify: Verify): Promise<ImportFile
     ids.push(id);
   };
   const { failure, plant, logs, warnings } = await verifyExport(log, { verify, onEvent });
-  if (failure !== undefined || plant === undefined) throw badExport(failure?.verdict ?? 'bad-envelope', failure?.at);
   const lines = new TextDecoder().decode(log).trimEnd().split('\n');
+  if (failure !== undefined || plant === undefined) throw badExport(failure ?? { verdict: 'bad-envelope' }, lines);
   const rows = events.map((event, i) => eventRow({ event, id: ids[i] ?? '', line: lines[i + 1] ?? '' }, i));
   const { checkpoints } = JSON.parse(lines.at(-1) ?? '') as { readonly checkpoints: readonly Checkpoint[] };
   const logRows = logs.map(({ publicKey, state }, i) => {
@@ -43,8 +50,22 @@ export async function readImport(file: Blob, verify: Verify): Promise<ImportFile
   return { plant, rows, events, logs: logRows, blobs, notWitnessed: warnings.length === 0 ? 0 : notWitnessed };
 }
 
-function badExport(verdict: string, at: number | undefined): StoreError {
+function badExport({ verdict, at }: Failure, lines: readonly string[]): StoreError {
+  const version = verdict === 'bad-envelope' ? versionOf(lines[at ?? 0]) : 0;
+  if (version > knownVersion) return new StoreError('file-newer', { version, known: knownVersion });
   return new StoreError('file-verdict', { verdict, ...(at === undefined ? {} : { line: at + 1 }) });
+}
+
+/** Of the lines of an export, which all say in what form they are written. */
+const knownVersion = 1;
+
+function versionOf(line = ''): number {
+  try {
+    const { v } = JSON.parse(line) as { readonly v?: unknown };
+    return Number.isSafeInteger(v) ? Number(v) : 0;
+  } catch {
+    return 0;
+  }
 }
 
 /** What has been read stands behind the preview that was shown of it, until it is taken or forgotten. */

@@ -1,7 +1,7 @@
-import { inflateSync } from 'fflate';
 import { type ArchiveEntry, archiveEntries } from './archive-entries.ts';
 import { archiveLimits, blobFolder, logName } from './archive-form.ts';
 import { StoreError } from './store-error.ts';
+import { unpacked } from './unpacked.ts';
 
 /** What an export file holds. */
 export interface ArchiveContent {
@@ -57,19 +57,4 @@ function shortName(name: string): string {
 function tooLarge(value: number): StoreError {
   const [value_MB, max_MB] = [Math.ceil(value / 2 ** 20), archiveLimits.total_bytes / 2 ** 20];
   return new StoreError('file-too-large', { value: value_MB, max: max_MB });
-}
-
-/** Unpacks into exactly the space that was announced; what does not fit it is no such file. */
-function unpacked(bytes: Uint8Array, entry: ArchiveEntry): Uint8Array<ArrayBuffer> {
-  const packed = bytes.subarray(entry.start, entry.start + entry.packed_bytes);
-  if (entry.method === 'stored') return Uint8Array.from(packed);
-  try {
-    // One byte more shows a file that would go on; the packing never writes past the space it is given.
-    const space = new Uint8Array(entry.size_bytes + 1);
-    const read = inflateSync(packed, { out: space });
-    if (read.length === entry.size_bytes) return space.subarray(0, entry.size_bytes);
-  } catch {
-    // Not what the packing is said to be.
-  }
-  throw new StoreError('file-no-archive');
 }

@@ -24,6 +24,7 @@ export const storeFaults = [
   'file-no-log',
   'file-blob',
   'file-verdict',
+  'file-newer',
   'file-fork',
   'file-nothing-new',
 ] as const;

@@ -1,4 +1,5 @@
 import { StartLink } from '../places/start/start-link.tsx';
+import { EverythingLink } from '../places/stores/everything-link.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { noticesOf } from './notices.ts';
 import { useStore } from './use-store.tsx';
@@ -46,6 +47,7 @@ export function DeviceNotices() {
           {say('store.persist')}
         </button>
       ) : null}
+      <EverythingLink />
     </section>
   );
 }

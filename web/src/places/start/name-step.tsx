@@ -1,6 +1,7 @@
 import { type FormEvent, useId, useState } from 'react';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore } from '../../store/plant-store.ts';
+import { EverythingLink } from '../stores/everything-link.tsx';
 import { outcomeOf } from '../stores/keep.ts';
 
 interface NameStepProps {
@@ -53,6 +54,7 @@ export function NameStep({ store, demo }: NameStepProps) {
       <button type="submit" className="button main-action">
         {say('start.next')}
       </button>
+      <EverythingLink />
     </form>
   );
 }

@@ -4,6 +4,8 @@ import { Link, useLocation } from 'wouter';
 import { type StoreKind, storeKinds } from '../../form/thing-layout.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { moveByArrows } from '../lines/move-focus.ts';
+import { StartLink } from '../start/start-link.tsx';
+import { EverythingLink } from './everything-link.tsx';
 import { FoundThings } from './found-things.tsx';
 import { searchableThings, searchThings } from './search-things.ts';
 import { listAddress, newAddress, thingAddress } from './store-address.ts';
@@ -12,8 +14,14 @@ import { StoreFind } from './store-find.tsx';
 /** What a card cannot do without, in the order in which it is entered. */
 const needed = ['belts', 'dies', 'templates', 'presses', 'recipes', 'lines', 'positions'] as const;
 
+interface KindsListProps {
+  readonly plant: Plant;
+  /** Whether the list is the page's subject, or stands beside it. */
+  readonly main: boolean;
+}
+
 /** All kinds of things with how many there are, a search over all of them, and what to enter next. */
-export function KindsList({ plant }: { readonly plant: Plant }) {
+export function KindsList({ plant, main }: KindsListProps) {
   const speech = useSpeech();
   const { say } = speech;
   const [typed, setTyped] = useState('');
@@ -25,11 +33,12 @@ export function KindsList({ plant }: { readonly plant: Plant }) {
     const first = found[0];
     if (first !== undefined) goTo(thingAddress(first.kind, first.id));
   };
+  const Heading = main ? 'h1' : 'h2';
   return (
     <div data-list="">
       <div className="lines-head">
         <div>
-          <h1>{say('stores.title')}</h1>
+          <Heading>{say('stores.title')}</Heading>
           <p className="soft">
             <bdi>{plant.name}</bdi>
           </p>
@@ -37,7 +46,10 @@ export function KindsList({ plant }: { readonly plant: Plant }) {
         <StoreFind typed={typed} hint={say('stores.find.hint')} onType={setTyped} onGo={goToFirst} />
       </div>
       {typed.trim() === '' ? <Kinds plant={plant} /> : <FoundThings found={found} chosen={undefined} withKind />}
-      <NextStep plant={plant} />
+      <p className="list-more">
+        <EverythingLink />
+      </p>
+      {main ? <NextStep plant={plant} /> : null}
     </div>
   );
 }
@@ -63,6 +75,9 @@ function Kinds({ plant }: { readonly plant: Plant }) {
   );
 }
 
+/** What the way to a first card asks for. */
+const onTheWay: readonly StoreKind[] = ['belts', 'lines', 'positions'];
+
 /** The first kind of which nothing is there yet; nothing missing, no main action. */
 export function nextKind(plant: Plant): StoreKind | undefined {
   return needed.find((kind) => Object.keys(plant[kind]).length === 0);
@@ -78,6 +93,7 @@ function NextStep({ plant }: { readonly plant: Plant }) {
       <Link href={newAddress(next)} className="button main-action">
         {say(`stores.new.${next}`)}
       </Link>
+      {onTheWay.includes(next) ? <StartLink begun /> : null}
     </div>
   );
 }

@@ -3,14 +3,19 @@ import type { StoreKind } from '../../form/thing-layout.ts';
 // A tilde begins no short name, so no thing can stand in the way of these.
 const newThing = '~new';
 const manyThings = '~many';
+const asTable = '~table';
+const asOneFile = '~everything';
 
 /** What an address below `/stores` shows. */
 export type StoreView =
-  | { readonly view: 'kinds' }
-  | { readonly view: 'list' | 'new'; readonly kind: string }
+  | { readonly view: 'kinds' | 'everything' }
+  | { readonly view: 'list' | 'new' | 'table'; readonly kind: string }
   | { readonly view: 'thing' | 'edit' | 'geometry' | 'many'; readonly kind: string; readonly id: string };
 
 export const storesAddress = '/stores';
+
+/** Address of the page on which everything goes out and comes in as one file. */
+export const everythingAddress = `${storesAddress}/${asOneFile}`;
 
 /** Address of the list of one kind. */
 export function listAddress(kind: StoreKind): string {
@@ -20,6 +25,11 @@ export function listAddress(kind: StoreKind): string {
 /** Address of the form for a new thing. */
 export function newAddress(kind: StoreKind): string {
   return `${listAddress(kind)}/${newThing}`;
+}
+
+/** Address of the page on which things of one kind come in and go out as a table. */
+export function tableAddress(kind: StoreKind): string {
+  return `${listAddress(kind)}/${asTable}`;
 }
 
 /** Address of the form for many positions of a line at once. */
@@ -44,7 +54,9 @@ export function geometryAddress(line: string): string {
 export function storeView(path: string): StoreView {
   const [kind = '', id = '', action = ''] = path.split('/').filter(Boolean).map(decoded);
   if (kind === '') return { view: 'kinds' };
+  if (kind === asOneFile) return { view: 'everything' };
   if (id === '') return { view: 'list', kind };
+  if (id === asTable) return { view: 'table', kind };
   if (id === newThing) return { view: 'new', kind };
   if (id === manyThings) return { view: 'many', kind, id: action };
   if (kind === 'lines' && action === 'geometry') return { view: 'geometry', kind, id };

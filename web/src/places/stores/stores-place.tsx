@@ -6,7 +6,7 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { useStore } from '../../store/use-store.tsx';
 import type { Written } from './keep.ts';
 import { KindsList } from './kinds-list.tsx';
-import { listAddress, type StoreView, storeView, thingAddress } from './store-address.ts';
+import { listAddress, type StoreView, storesAddress, storeView, thingAddress } from './store-address.ts';
 import { ThingList } from './thing-list.tsx';
 import { ThingPane } from './thing-pane.tsx';
 
@@ -23,7 +23,7 @@ export function StoresPlace({ path, now, card }: StoresPlaceProps) {
   const { say } = useSpeech();
   const { plant } = useStore().state;
   const view = storeView(path);
-  const kind = view.view === 'kinds' ? undefined : view.kind;
+  const kind = 'kind' in view ? view.kind : undefined;
   const known = kind === undefined || isStoreKind(kind);
   return (
     <div className="shell">
@@ -41,7 +41,8 @@ export function StoresPlace({ path, now, card }: StoresPlaceProps) {
 
 /** On a phone, from a thing to the list it is in; a list has its own way back. */
 function wayBack(view: StoreView, say: ReturnType<typeof useSpeech>['say']) {
-  if (view.view === 'kinds' || view.view === 'list' || !isStoreKind(view.kind)) return undefined;
+  if (view.view === 'everything') return { href: storesAddress, to: say('stores.title') };
+  if (!('kind' in view) || view.view === 'list' || !isStoreKind(view.kind)) return undefined;
   if (view.view === 'many') return { href: thingAddress('lines', view.id), to: view.id };
   if (view.view === 'edit' || view.view === 'geometry') return { href: thingAddress(view.kind, view.id), to: view.id };
   return { href: listAddress(view.kind), to: say(`stores.kind.${view.kind}`) };
@@ -62,7 +63,7 @@ function StoresPanes({ view, kind, now }: StoresPanesProps) {
     <main className="panes" data-place="stores" data-shows={isList ? 'list' : 'thing'}>
       <div className="pane pane-list">
         {kind === undefined ? (
-          <KindsList plant={plant} />
+          <KindsList plant={plant} main={isList} />
         ) : (
           <ThingList plant={plant} kind={kind} chosen={'id' in view ? view.id : undefined} main={isList} />
         )}

@@ -6,8 +6,9 @@ import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { FoundThings } from './found-things.tsx';
 import { searchableThings, searchThings } from './search-things.ts';
-import { newAddress, storesAddress, thingAddress } from './store-address.ts';
+import { newAddress, storesAddress, tableAddress, thingAddress } from './store-address.ts';
 import { StoreFind } from './store-find.tsx';
+import { isTableKind } from './table/table-kinds.ts';
 
 interface ThingListProps {
   readonly plant: Plant;
@@ -49,6 +50,11 @@ export function ThingList({ plant, kind, chosen, main }: ThingListProps) {
           <Link href={newAddress(kind)} className="button main-action">
             {say(`stores.new.${kind}`)}
           </Link>
+          {isTableKind(kind) ? (
+            <Link href={tableAddress(kind)} className="button">
+              {say('tables.open')}
+            </Link>
+          ) : null}
         </div>
       ) : null}
     </div>

@@ -8,11 +8,14 @@ import type { SaveOutcome } from '../../form/use-save.ts';
 import { Said } from '../../shell/said.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore, StoreState } from '../../store/plant-store.ts';
+import { Everything } from './everything/everything-later.tsx';
 import { definitionOf, keep, type Written } from './keep.ts';
 import { LineGeometry } from './line/line-geometry-later.tsx';
 import { ManyPositions } from './many-positions.tsx';
 import { proposedThing } from './proposed-thing.ts';
 import { listAddress, type StoreView, thingAddress } from './store-address.ts';
+import { isTableKind } from './table/table-kinds.ts';
+import { TablePane } from './table/table-pane-later.tsx';
 import { ThingView } from './thing-view.tsx';
 
 export interface ThingPaneProps {
@@ -28,8 +31,7 @@ export interface ThingPaneProps {
 
 /** The chosen thing, its form, or what to choose. Mounted anew for each address. */
 export function ThingPane(props: ThingPaneProps) {
-  const { say } = useSpeech();
-  const { view, kind } = props;
+  const { view } = props;
   const place = useRef<HTMLDivElement>(null);
   const isThing = view.view !== 'kinds' && view.view !== 'list';
   useEffect(() => {
@@ -37,13 +39,20 @@ export function ThingPane(props: ThingPaneProps) {
   }, [isThing]);
   return (
     <div ref={place}>
-      {kind === undefined || !isThing ? (
-        <p className="said">{say(kind === undefined ? 'stores.about' : 'stores.about.list')}</p>
-      ) : (
-        <ChosenThing {...props} kind={kind} />
-      )}
+      <Chosen {...props} />
     </div>
   );
+}
+
+function Chosen(props: ThingPaneProps) {
+  const { say } = useSpeech();
+  const { view, kind, now } = props;
+  if (view.view === 'everything') return <Everything now={now} />;
+  if (kind === undefined || view.view === 'list') {
+    return <p className="said">{say(kind === undefined ? 'stores.about' : 'stores.about.list')}</p>;
+  }
+  if (view.view === 'table' && isTableKind(kind)) return <TablePane kind={kind} now={now} />;
+  return <ChosenThing {...props} kind={kind} />;
 }
 
 /** Whoever comes to a thing starts at its top, by eye, by keyboard and by ear. */
