@@ -1,5 +1,6 @@
 import type { SpliceCard } from '@loopwright/jobs';
 import type { Voice } from '@loopwright/words';
+import { cardCode } from '../code/card-code.ts';
 import { cutStep } from './card/cut.ts';
 import { causeStep, lockStep, openStep, restartStep, siteStep, takeUpStep } from './card/doing.ts';
 import { endsStep } from './card/ends.ts';
@@ -10,7 +11,6 @@ import type { CardReader } from './card/section.ts';
 import { marksStep, tensionStep } from './card/tension.ts';
 import { threadStep } from './card/thread.ts';
 import { notesStep, warningsStep } from './card/warnings.ts';
-import { cardCode } from './card-code.ts';
 import { figureOf } from './figure.ts';
 import type { Page, Section, StateShape } from './page.ts';
 

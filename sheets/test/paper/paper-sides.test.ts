@@ -112,8 +112,12 @@ describe('the printed sheet', () => {
     const { data, size } = encode('LW1 QM-04-3 D7N0Z9MG 17MZAY2', { ecc: 'M', border: 0 });
     const side = 10 * (size + 8);
     const picture = codePicture('LW1 QM-04-3 D7N0Z9MG 17MZAY2', { x: 0, y: 0 }, side);
-    const corners = picture.shape === 'path' ? Array.from(picture.d.matchAll(/M(\d+) (\d+) h10 v10/g)) : [];
-    const drawn = new Set(corners.map(([, x, y]) => `${Number(x) / 10 - 4} ${Number(y) / 10 - 4}`));
+    const corners = picture.shape === 'path' ? Array.from(picture.d.matchAll(/M(\d+) (\d+) h(\d+) v10 /g)) : [];
+    const modules = corners.flatMap(([, x, y, wide]) =>
+      Array.from({ length: Number(wide) / 10 }, (_, i) => `${Number(x) / 10 - 4 + i} ${Number(y) / 10 - 4}`),
+    );
+    const drawn = new Set(modules);
+    expect(modules).toHaveLength(drawn.size);
     const dark = data.flatMap((line, row) => line.flatMap((on, column) => (on ? [`${column} ${row}`] : [])));
     expect(drawn).toEqual(new Set(dark));
   });

@@ -22,6 +22,7 @@ export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
   'app.counts': 'Nach Zustand zeigen',
   'app.find': 'Suchen',
   'app.find.hint': 'Position, Linie, Riemen, Zustand',
+  'app.scan': 'Scannen',
   'app.found': '{count, plural, one {# Position gefunden} other {# Positionen gefunden}}',
   'app.found.none':
     'Einen Teil von Position, Linie, Riemen, Stanzmesser oder Zustand eingeben: 04-3, Spine, Flint, gerissen.',

@@ -21,6 +21,7 @@ export const appEn = {
   'app.counts': 'Show by state',
   'app.find': 'Find',
   'app.find.hint': 'position, line, belt, state',
+  'app.scan': 'Scan',
   'app.found': '{count, plural, one {# position found} other {# positions found}}',
   'app.found.none': 'Type part of a position, a line, a belt, a die or a state: 04-3, Spine, Flint, torn.',
   'app.lines.none':

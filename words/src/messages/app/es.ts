@@ -22,6 +22,7 @@ export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
   'app.counts': 'Mostrar por estado',
   'app.find': 'Buscar',
   'app.find.hint': 'posición, línea, correa, estado',
+  'app.scan': 'Escanear',
   'app.found': '{count, plural, one {# posición encontrada} other {# posiciones encontradas}}',
   'app.found.none':
     'Escribir parte de una posición, una línea, una correa, un troquel o un estado: 04-3, Spine, Flint, rota.',

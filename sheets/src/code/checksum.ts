@@ -1,12 +1,6 @@
-/** What a printed code says: which position, and which revision of its card. */
-export interface CardCode {
-  readonly position: string;
-  readonly revision: string;
-}
-
-/** First field of every code; the digit is the version of its form. */
-const prefix = 'LW1';
-const separator = ' ';
+/** First letters of every code of this family; the digit is the version of its form. */
+export const family = 'LW1';
+export const separator = ' ';
 /** Crockford's base 32: no letter that can be taken for a digit. */
 const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 const checkLength = 7;
@@ -22,7 +16,7 @@ export function crc32(bytes: Uint8Array): number {
 }
 
 /** All 32 bits, five to a letter, so that every error the CRC detects stays detected. */
-function checksum(text: string): string {
+export function checksum(text: string): string {
   let rest = BigInt(crc32(utf8(text)));
   let letters = '';
   for (let i = 0; i < checkLength; i += 1) {
@@ -45,21 +39,8 @@ function utf8(text: string): Uint8Array {
   return Uint8Array.from(bytes);
 }
 
-/**
- * The payload of the printed code: `LW1 position revision checksum`. Data, never an address.
- * @param code - position and card revision; neither may hold a space
- */
-export function cardCode(code: CardCode): string {
-  const body = [prefix, code.position, code.revision].join(separator);
+/** Fields of a code with the checksum over them behind. */
+export function sealed(fields: readonly string[]): string {
+  const body = fields.join(separator);
   return [body, checksum(body)].join(separator);
-}
-
-/**
- * Reads a scanned code.
- * @returns position and revision, or undefined for anything that is not such a code or was read wrongly
- */
-export function readCardCode(text: string): CardCode | undefined {
-  const [head, position, revision, check, ...rest] = text.split(separator);
-  if (head !== prefix || !position || !revision || check === undefined || rest.length > 0) return undefined;
-  return check === checksum([head, position, revision].join(separator)) ? { position, revision } : undefined;
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cardCode, crc32, readCardCode } from '../../src/page/card-code.ts';
+import { cardCode, readCardCode } from '../../src/code/card-code.ts';
+import { crc32 } from '../../src/code/checksum.ts';
 
 const settings = { seed: 42, numRuns: Number(process.env.LW_RUNS ?? 2000) };
 const word = fc.stringMatching(/^[A-Za-z0-9ÄÖÜäöüßñ][A-Za-z0-9ÄÖÜäöüßñ._-]{0,30}$/u);

@@ -1,0 +1,37 @@
+/** Labels of positions: what stands on them, and how they are asked for. */
+export const labelsEn = {
+  'labels.title': 'Position labels',
+  'labels.line': 'Line',
+  'labels.place': 'Place',
+  'labels.belt': 'Belt',
+  'labels.sheet': 'Print at 100 %, cut along the marks · sheet {sheet} of {sheets}',
+  'labels.about':
+    'A label hangs at its position. Scanned, it opens the splice card there. Print at 100 %, do not scale.',
+  'labels.which': 'Which positions?',
+  'labels.all': 'All positions',
+  'labels.single': 'Choose single ones',
+  'labels.of': '{chosen} of {count}',
+  'labels.paper': 'Paper',
+  'labels.paper.A4': 'A4',
+  'labels.paper.letter': 'US letter',
+  'labels.count':
+    '{count, plural, =0 {No label chosen} one {# label} other {# labels}} · {sheets, plural, one {# sheet} other {# sheets}}',
+  'labels.none-chosen': 'Choose a line or a position.',
+  'labels.no-positions': 'There are no positions yet. Enter a line and its positions first, then print their labels.',
+  'labels.pdf': 'Make PDF of labels',
+  'labels.working': 'Making the PDF …',
+  'labels.done': 'The PDF is with your downloads.',
+  'labels.failed': 'The PDF was not made. Load the page again and press once more, or choose fewer positions.',
+  'labels.print': 'Print labels',
+  'labels.print-line': 'Labels of this line',
+  'labels.print-one': 'Label of this position',
+  'labels.unknown-line': 'There is no line {value} in the plant {plant}. Lines: {known}.',
+  'labels.empty': 'There is no position to print a label for.',
+  'labels.terminal': 'labels of positions as PDF, with the code that the app scans',
+  'labels.terminal-file': 'PDF file to write',
+  'labels.terminal-line': 'only the positions of this line; may be given several times',
+  'labels.terminal-position': 'only this position; may be given several times',
+  'labels.terminal-paper': 'paper of the PDF: a4 or letter',
+  'labels.wrote':
+    'Wrote {file}: {labels, plural, one {# label} other {# labels}} on {sheets, plural, one {# sheet} other {# sheets}}. Print at 100 %.',
+} as const;
