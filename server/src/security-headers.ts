@@ -1,7 +1,11 @@
-/** What a page from this server may do: nothing but what comes from this server itself. */
+/**
+ * What a page from this server may do: nothing but what comes from this server itself. `'wasm-unsafe-eval'` lets it
+ * compile WebAssembly, which reads the codes that the camera sees; the file comes from this server too, and text still
+ * never becomes code.
+ */
 const contentSecurityPolicy = [
   "default-src 'none'",
-  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' blob:",
   "media-src 'self' blob:",

@@ -98,8 +98,8 @@ describe('headers', () => {
     for (const path of ['/', '/assets/app-3f2a.js', '/plant/events.json', '/nothing', '/health', '/api/solve']) {
       const { headers } = await get(path);
       expect(headers.get('content-security-policy')).toBe(
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; media-src 'self' blob:; " +
-          "font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; form-action 'self'; " +
+        "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' blob:; " +
+          "media-src 'self' blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; form-action 'self'; " +
           "base-uri 'none'; object-src 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'",
       );
       expect(headers.get('x-content-type-options')).toBe('nosniff');
