@@ -24,14 +24,15 @@ export async function executablePath(): Promise<string> {
 
 /**
  * Starts a real Chromium for the browser tests.
+ * @param more - flags beside the usual ones, as for a camera that plays a file
  * @returns the running browser; the caller closes it
  * @throws Error with one sentence that says how to get a browser, when none starts
  */
-export async function launchBrowser(): Promise<Browser> {
+export async function launchBrowser(more: readonly string[] = []): Promise<Browser> {
   let path = systemBrowser;
   try {
     path = await executablePath();
-    return await chromium.launch({ executablePath: path, headless: true, args: [...browserFlags] });
+    return await chromium.launch({ executablePath: path, headless: true, args: [...browserFlags, ...more] });
   } catch (cause) {
     throw new Error(
       `No browser started from ${path}: run "apt-get install chromium", or set LW_CHROMIUM to a Chromium program.`,
@@ -43,11 +44,12 @@ export async function launchBrowser(): Promise<Browser> {
 /**
  * Starts a real Chromium on a folder in which it keeps what pages store, so that a restart finds it again.
  * @param profile - the folder
+ * @param more - flags beside the usual ones
  */
-export async function launchProfile(profile: string): Promise<BrowserContext> {
+export async function launchProfile(profile: string, more: readonly string[] = []): Promise<BrowserContext> {
   return chromium.launchPersistentContext(profile, {
     executablePath: await executablePath(),
     headless: true,
-    args: [...browserFlags],
+    args: [...browserFlags, ...more],
   });
 }

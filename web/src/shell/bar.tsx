@@ -7,7 +7,7 @@ import { useSpeech } from '../speech/use-speech.tsx';
 import { WhoWorks } from '../who/who-works.tsx';
 
 interface BarProps {
-  readonly place: 'lines' | 'card' | 'stores' | 'start';
+  readonly place: 'lines' | 'card' | 'stores' | 'start' | 'scan';
   readonly plant: Plant | undefined;
   /** Where the card leads: the one that is open, else the torn one. */
   readonly card: string | undefined;

@@ -1,6 +1,6 @@
 import type { LinesOverview, PositionState } from '@loopwright/jobs';
 import type { Plant } from '@loopwright/plant';
-import { useMemo, useRef, useState } from 'react';
+import { memo, useMemo, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { StoreNotices } from '../../store/store-notices.tsx';
@@ -11,6 +11,7 @@ import { FirstAction } from './first-action.tsx';
 import { FoundList } from './found-list.tsx';
 import { type FoundPosition, searchable } from './line-words.ts';
 import { targetsIn } from './move-focus.ts';
+import { ScanLink } from './scan-link.tsx';
 import { prepareSearch, searchPositions } from './search-positions.ts';
 import { StateCounts } from './state-counts.tsx';
 
@@ -21,8 +22,8 @@ interface LinesPlaceProps {
   readonly chosen: string | undefined;
 }
 
-/** Which position, and what state is it in? */
-export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
+/** Which position, and what state is it in? Drawn anew only when one of these is another. */
+export const LinesPlace = memo(function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
   const [typed, setTyped] = useState('');
   const [state, setState] = useState<PositionState>();
   const { found, prepare } = useFound(plant, overview, typed, state);
@@ -36,13 +37,16 @@ export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
     <>
       <div className="lines-head">
         <LinesTitle plant={plant} main={chosen === undefined} />
-        <FindField
-          typed={typed}
-          onType={setTyped}
-          onGo={goToFirst}
-          onReady={prepare}
-          onEnterList={() => targetsIn(list.current)[0]?.focus()}
-        />
+        <div className="find-row">
+          <FindField
+            typed={typed}
+            onType={setTyped}
+            onGo={goToFirst}
+            onReady={prepare}
+            onEnterList={() => targetsIn(list.current)[0]?.focus()}
+          />
+          <ScanLink />
+        </div>
         <StateCounts counts={overview.counts} chosen={state} onChoose={setState} />
       </div>
       <div ref={list} data-list="">
@@ -55,7 +59,7 @@ export function LinesPlace({ plant, overview, chosen }: LinesPlaceProps) {
       <FirstAction overview={overview} />
     </>
   );
-}
+});
 
 /**
  * The positions asked for, or undefined while nothing is asked: then all lines are shown. `prepare` makes the search

@@ -7,6 +7,7 @@ import { titleOf } from '../../form/thing-title.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore } from '../../store/plant-store.ts';
 import { cardAddress } from '../card/card-address.ts';
+import { lineLabelsAddress, positionLabelAddress } from '../labels/labels-address.ts';
 import { CheckDue } from './check-due.tsx';
 import type { Written } from './keep.ts';
 import { isMeasured, knownGeometry } from './line/geometry.ts';
@@ -76,6 +77,11 @@ function ThereThing({
           {say('card.title')}
         </Link>
       ) : null}
+      {kind === 'positions' ? (
+        <Link href={positionLabelAddress(id)} className="button">
+          {say('labels.print-one')}
+        </Link>
+      ) : null}
       <ThingFacts kind={kind} thing={thing} />
       {line === undefined ? null : <LineParts plant={plant} line={line} />}
       <UsedBy plant={plant} kind={kind} id={id} />
@@ -96,6 +102,9 @@ function LineParts({ plant, line }: { readonly plant: Plant; readonly line: Line
       </Link>
       <Link href={manyAddress(line.id)} className="button">
         {say('stores.many.open')}
+      </Link>
+      <Link href={lineLabelsAddress(line.id)} className="button">
+        {say('labels.print-line')}
       </Link>
     </section>
   );

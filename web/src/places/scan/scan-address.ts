@@ -1,0 +1,2 @@
+/** Address of the place where a label is scanned. */
+export const scanAddress = '/scan';
