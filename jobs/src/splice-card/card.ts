@@ -1,11 +1,12 @@
-import type { Belt, Die, Line, Position, Press, Pulley, Recipe, Roll, Template } from '@loopwright/plant';
+import type { Belt, Die, Line, Position, Pulley, Roll } from '@loopwright/plant';
 import type { PositionState } from '../lines/position-state.ts';
 import type { LengthSource } from '../loop/endless-length.ts';
 import type { NoLoop } from '../loop/loop.ts';
 import { cycleWarningCodes } from '../press-cycle/cycle-warnings.ts';
-import type { PressCycle } from '../press-cycle/press-cycle.ts';
-import type { NoCycle } from '../press-cycle/run-cycle.ts';
 import type { Quantity } from '../quantity.ts';
+import type { CardPress } from './card-press.ts';
+
+export * from './card-press.ts';
 
 /** Things that may be unknown to the plant; the card says what to measure and goes on. */
 export const missingCodes = [
@@ -200,28 +201,6 @@ export interface CardTension {
   readonly elongationForNoSlip?: Quantity;
   /** Days from fitting to the re-tension visit. */
   readonly retensionAfter: Quantity;
-}
-
-/** The press stack in the order of the hands, bottom first. */
-export const stackLayers = ['bottom-plate', 'template', 'belt', 'release-cloth', 'press-plate', 'sensor-lead'] as const;
-export type StackLayer = (typeof stackLayers)[number];
-
-export interface CardPress {
-  readonly press?: Press;
-  readonly checkAge_days?: number;
-  readonly recipe?: Recipe;
-  readonly template?: Template;
-  readonly stripHeight: Quantity;
-  readonly beltPressure?: Quantity;
-  /** Gauge pressure with edge strips of belt thickness, and on the lone belt without them. */
-  readonly gaugePressure?: Quantity;
-  readonly pressureWithoutStrips?: Quantity;
-  /** The cycle as computed for this press at this outlet; why there is none; absent without press or recipe. */
-  readonly cycle?: PressCycle | NoCycle;
-  /** As computed; else as somebody timed it. */
-  readonly readyAt?: Quantity;
-  readonly dwell?: Quantity;
-  readonly openAt?: Quantity;
 }
 
 export const timePartCodes = [
