@@ -12,6 +12,7 @@ export type GroupName =
   | 'drying'
   | 'friction'
   | 'heat'
+  | 'platens'
   | 'control'
   | 'stack'
   | 'lead'
@@ -92,7 +93,7 @@ export const thingLayouts: Readonly<Record<StoreKind, ThingLayout>> = {
       { title: 'heat', fields: ['displayUnit', 'setPoints', 'heaterPower', 'nominalVoltage', 'rightEdge_K'] },
       { title: 'lead', fields: ['leadLength', 'leadSection', 'leadResistance'] },
       {
-        title: 'heat',
+        title: 'platens',
         fields: [
           'platenMaterial',
           'platenThickness',

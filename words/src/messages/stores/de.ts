@@ -61,6 +61,7 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.group.drying': 'Trocknen',
   'stores.group.friction': 'Reibung',
   'stores.group.heat': 'Hitze und Druck',
+  'stores.group.platens': 'Heizplatten und Lüfter',
   'stores.group.control': 'Regelung',
   'stores.group.stack': 'In der Presse',
   'stores.group.lead': 'Zuleitung',

@@ -56,6 +56,7 @@ export const storesEn = {
   'stores.group.drying': 'Drying',
   'stores.group.friction': 'Friction',
   'stores.group.heat': 'Heat and pressure',
+  'stores.group.platens': 'Platens and fan',
   'stores.group.control': 'Control',
   'stores.group.stack': 'In the press',
   'stores.group.lead': 'Lead',

@@ -57,6 +57,7 @@ export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.group.drying': 'Secado',
   'stores.group.friction': 'Rozamiento',
   'stores.group.heat': 'Calor y presión',
+  'stores.group.platens': 'Placas y ventilador',
   'stores.group.control': 'Regulación',
   'stores.group.stack': 'Dentro de la prensa',
   'stores.group.lead': 'Cable',
