@@ -35,7 +35,8 @@ export const tablesDe: Readonly<Record<keyof typeof tablesEn, string>> = {
   'tables.show-all': 'Alle {count} zeigen',
   'tables.take': '{count, plural, one {# Zeile übernehmen} other {Alle # Zeilen übernehmen}}',
   'tables.taking': 'Alle Zeilen werden gespeichert, oder keine …',
-  'tables.taken': 'Gespeichert: {added} neu, {changed} geändert.',
+  'tables.taken':
+    'Gespeichert: {added, plural, one {# neu} other {# neu}}, {changed, plural, one {# geändert} other {# geändert}}.',
   'tables.undoing': 'Alles wird zurückgenommen …',
   'tables.undone': 'Alles ist wie vorher.',
   'tables.overtaken':

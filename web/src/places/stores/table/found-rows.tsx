@@ -18,7 +18,7 @@ export function FoundRows({ found, kind }: FoundRowsProps) {
   const { say } = useSpeech();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  const { rows, added, changed, unchanged, definitions, problems } = found.reading;
+  const { rows, added, changed, unchanged, count, problems } = found.reading;
   const errors = problems.filter(({ level }) => level === 'error').toSorted(byRow);
   const cares = problems.filter(({ level }) => level === 'care');
   return (
@@ -46,7 +46,7 @@ export function FoundRows({ found, kind }: FoundRowsProps) {
       {cares.length === 0 ? null : (
         <RowProblems level="care" title={say('tables.cares')} problems={cares} kind={kind} />
       )}
-      {errors.length > 0 || definitions.length > 0 ? null : (
+      {errors.length > 0 || count > 0 ? null : (
         <p className="strong">{say(rows === 0 ? 'tables.empty' : 'tables.nothing')}</p>
       )}
     </>

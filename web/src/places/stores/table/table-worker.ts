@@ -1,10 +1,11 @@
 import { byId, kinds, type Plant } from '@loopwright/plant';
 import { FileRefused } from './file-fault.ts';
 import { readTable } from './read-table.ts';
-import type { TableAnswer, TableAsk } from './table-ask.ts';
+import { packedReading, type TableAnswer, type TableAsk } from './table-ask.ts';
 import { writeTable } from './write-table.ts';
 
-const answer = (message: TableAnswer) => self.postMessage(message);
+const answer = (message: TableAnswer) =>
+  self.postMessage(message, { transfer: message.is === 'read' ? [message.reading.packed] : [] });
 
 self.onmessage = ({ data }: MessageEvent<TableAsk>) => {
   void answerTo(data).then(answer);
@@ -14,7 +15,8 @@ async function answerTo(ask: TableAsk): Promise<TableAnswer> {
   const plant = ownNames(ask.plant);
   try {
     if (ask.do === 'write') return { is: 'written', blob: await writeTable({ ...ask, plant }) };
-    return { is: 'read', reading: await readTable({ ...ask, plant }, (stage) => answer({ is: 'stage', stage })) };
+    const reading = await readTable({ ...ask, plant }, (stage) => answer({ is: 'stage', stage }));
+    return { is: 'read', reading: packedReading(reading) };
   } catch (problem) {
     return {
       is: 'refused',

@@ -87,7 +87,7 @@ function Reading({ taking, state }: StepProps<At<'reading'>>) {
 function Found({ taking, state, kind }: StepProps<FoundState>) {
   const { say } = useSpeech();
   const { found, refused } = state;
-  const count = found.reading.definitions.length;
+  const { count } = found.reading;
   return (
     <>
       <FoundRows found={found} kind={kind} />

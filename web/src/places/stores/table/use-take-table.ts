@@ -1,4 +1,4 @@
-import { folderLimits, type Plant, type PlantTableReading } from '@loopwright/plant';
+import { folderLimits, type Plant } from '@loopwright/plant';
 import { definitions } from '@loopwright/records';
 import { useEffect, useRef, useState } from 'react';
 import { useSpeech } from '../../../speech/use-speech.tsx';
@@ -6,13 +6,13 @@ import type { PlantStore } from '../../../store/plant-store.ts';
 import { keep, takeBack } from '../keep.ts';
 import { askWorker } from './ask-worker.ts';
 import type { FileFault } from './file-fault.ts';
-import type { TableStage } from './table-ask.ts';
+import { definitionsIn, type TableReading, type TableStage } from './table-ask.ts';
 import type { TableKind } from './table-kinds.ts';
 
 /** A table that was read, and the plant it was held against. */
 export interface FoundTable {
   readonly file: File;
-  readonly reading: PlantTableReading;
+  readonly reading: TableReading;
   readonly plant: Plant;
   /** True where the plant changed after the table was first looked at. */
   readonly overtaken: boolean;
@@ -55,7 +55,7 @@ export function useTakeTable(store: PlantStore, kind: TableKind): TakeTable {
   const take = async (found: FoundTable) => {
     if (store.current().plant !== found.plant) return read(found.file, true);
     setState({ at: 'saving', found });
-    const outcome = await keep(store, speech, definitions(found.reading.definitions));
+    const outcome = await keep(store, speech, definitions(definitionsIn(found.reading)));
     if ('refused' in outcome) setState({ at: 'found', found, refused: outcome.refused });
     else setState({ at: 'taken', found, ids: outcome.saved.events.map(({ id }) => id) });
   };
@@ -83,7 +83,7 @@ interface ReadingAsk {
   readonly onStage: (stage: TableStage) => void;
 }
 
-type ReadingResult = { readonly reading: PlantTableReading } | { readonly fault: FileFault };
+type ReadingResult = { readonly reading: TableReading } | { readonly fault: FileFault };
 
 async function readingOf(file: File, { kind, plant, signal, onStage }: ReadingAsk): Promise<ReadingResult> {
   const failed = { fault: { code: 'failed', data: {} } } as const;
