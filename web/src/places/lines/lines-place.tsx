@@ -37,16 +37,13 @@ export const LinesPlace = memo(function LinesPlace({ plant, overview, chosen }: 
     <>
       <div className="lines-head">
         <LinesTitle plant={plant} main={chosen === undefined} />
-        <div className="find-row">
-          <FindField
-            typed={typed}
-            onType={setTyped}
-            onGo={goToFirst}
-            onReady={prepare}
-            onEnterList={() => targetsIn(list.current)[0]?.focus()}
-          />
-          <ScanLink />
-        </div>
+        <FindField
+          typed={typed}
+          onType={setTyped}
+          onGo={goToFirst}
+          onReady={prepare}
+          onEnterList={() => targetsIn(list.current)[0]?.focus()}
+        />
         <StateCounts counts={overview.counts} chosen={state} onChoose={setState} />
       </div>
       <div ref={list} data-list="">
@@ -90,7 +87,10 @@ function LinesTitle({ plant, main }: { readonly plant: Plant; readonly main: boo
   const Heading = main ? 'h1' : 'h2';
   return (
     <div>
-      <Heading>{say('app.lines')}</Heading>
+      <div className="lines-title">
+        <Heading>{say('app.lines')}</Heading>
+        <ScanLink />
+      </div>
       <p className="soft">
         {plant.name} · {say('app.positions', { count: Object.keys(plant.positions).length })}
       </p>

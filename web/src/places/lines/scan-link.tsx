@@ -3,7 +3,7 @@ import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { scanAddress } from '../scan/scan-address.ts';
 
-/** The way to the camera, beside the search: both find a position. */
+/** The way to the camera, above the search: both find a position. */
 export function ScanLink() {
   const { say } = useSpeech();
   return (

@@ -3,6 +3,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type StoreKind, storeKinds } from '../../form/thing-layout.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
+import { LabelsLink } from '../labels/labels-link.tsx';
 import { moveByArrows } from '../lines/move-focus.ts';
 import { StartLink } from '../start/start-link.tsx';
 import { EverythingLink } from './everything-link.tsx';
@@ -47,6 +48,7 @@ export function KindsList({ plant, main }: KindsListProps) {
       </div>
       {typed.trim() === '' ? <Kinds plant={plant} /> : <FoundThings found={found} chosen={undefined} withKind />}
       <p className="list-more">
+        <LabelsLink />
         <EverythingLink />
       </p>
       {main ? <NextStep plant={plant} /> : null}
