@@ -26,7 +26,7 @@ function NoCamera({ camera, onAgain }: NoCameraProps) {
   return (
     <div className="scan-off" role="status">
       <p className="strong">{say(`scan.camera.${why}`)}</p>
-      <p>{say(`scan.camera.${why}.next`)}</p>
+      <p>{say(`scan.camera-next.${why}`)}</p>
       {why === 'insecure' ? null : (
         <button type="button" className="button" onClick={onAgain}>
           {say('scan.again')}

@@ -5,14 +5,14 @@ export const scanDe: Readonly<Record<keyof typeof scanEn, string>> = {
   'scan.aim': 'Das Schild der Position in den Rahmen halten, etwa eine Armlänge entfernt.',
   'scan.starting': 'Die Kamera startet …',
   'scan.camera.denied': 'Diese Seite darf die Kamera nicht benutzen.',
-  'scan.camera.denied.next':
+  'scan.camera-next.denied':
     'Die Kamera in den Einstellungen des Browsers für diese Seite erlauben, dann noch einmal versuchen. Oder die Position eintippen.',
   'scan.camera.none': 'Dieses Gerät hat keine Kamera, die eine Seite benutzen kann.',
-  'scan.camera.none.next': 'Die Position eintippen oder ein Foto ihres Schilds wählen.',
+  'scan.camera-next.none': 'Die Position eintippen oder ein Foto ihres Schilds wählen.',
   'scan.camera.busy': 'Ein anderes Programm hält die Kamera, oder sie startet nicht.',
-  'scan.camera.busy.next': 'Das andere Programm schließen, dann noch einmal versuchen. Oder die Position eintippen.',
+  'scan.camera-next.busy': 'Das andere Programm schließen, dann noch einmal versuchen. Oder die Position eintippen.',
   'scan.camera.insecure': 'Der Browser gibt die Kamera nur Seiten über https oder von diesem Gerät selbst.',
-  'scan.camera.insecure.next': 'Die Position eintippen oder ein Foto ihres Schilds wählen.',
+  'scan.camera-next.insecure': 'Die Position eintippen oder ein Foto ihres Schilds wählen.',
   'scan.again': 'Kamera noch einmal versuchen',
   'scan.dark': 'Zum Lesen ist es zu dunkel. Licht an das Schild bringen oder die Position eintippen.',
   'scan.slow': 'Noch nichts gelesen. Schild abwischen, Kamera gerade und näher halten oder die Position eintippen.',

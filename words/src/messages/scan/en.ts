@@ -4,14 +4,14 @@ export const scanEn = {
   'scan.aim': 'Hold the label of the position in the frame, about an arm’s length away.',
   'scan.starting': 'The camera starts …',
   'scan.camera.denied': 'This page may not use the camera.',
-  'scan.camera.denied.next':
+  'scan.camera-next.denied':
     'Allow the camera for this page in the browser’s settings, then try again. Or type the position.',
   'scan.camera.none': 'This device has no camera that a page can use.',
-  'scan.camera.none.next': 'Type the position, or choose a photo of its label.',
+  'scan.camera-next.none': 'Type the position, or choose a photo of its label.',
   'scan.camera.busy': 'Another program holds the camera, or it does not start.',
-  'scan.camera.busy.next': 'Close the other program, then try again. Or type the position.',
+  'scan.camera-next.busy': 'Close the other program, then try again. Or type the position.',
   'scan.camera.insecure': 'The browser gives the camera only to pages from https or from this device itself.',
-  'scan.camera.insecure.next': 'Type the position, or choose a photo of its label.',
+  'scan.camera-next.insecure': 'Type the position, or choose a photo of its label.',
   'scan.again': 'Try the camera again',
   'scan.dark': 'It is too dark to read. Bring light to the label, or type the position.',
   'scan.slow': 'Nothing read yet. Wipe the label, hold the camera flat to it and nearer, or type the position.',

@@ -5,14 +5,14 @@ export const scanEs: Readonly<Record<keyof typeof scanEn, string>> = {
   'scan.aim': 'Poner la etiqueta de la posición en el marco, a un brazo de distancia.',
   'scan.starting': 'La cámara se enciende …',
   'scan.camera.denied': 'Esta página no puede usar la cámara.',
-  'scan.camera.denied.next':
+  'scan.camera-next.denied':
     'Permitir la cámara para esta página en los ajustes del navegador y probar otra vez. O escribir la posición.',
   'scan.camera.none': 'Este dispositivo no tiene una cámara que una página pueda usar.',
-  'scan.camera.none.next': 'Escribir la posición o elegir una foto de su etiqueta.',
+  'scan.camera-next.none': 'Escribir la posición o elegir una foto de su etiqueta.',
   'scan.camera.busy': 'Otro programa ocupa la cámara, o no se enciende.',
-  'scan.camera.busy.next': 'Cerrar el otro programa y probar otra vez. O escribir la posición.',
+  'scan.camera-next.busy': 'Cerrar el otro programa y probar otra vez. O escribir la posición.',
   'scan.camera.insecure': 'El navegador solo da la cámara a páginas de https o de este mismo dispositivo.',
-  'scan.camera.insecure.next': 'Escribir la posición o elegir una foto de su etiqueta.',
+  'scan.camera-next.insecure': 'Escribir la posición o elegir una foto de su etiqueta.',
   'scan.again': 'Probar otra vez la cámara',
   'scan.dark': 'Está demasiado oscuro para leer. Llevar luz a la etiqueta o escribir la posición.',
   'scan.slow':
