@@ -36,7 +36,7 @@ export interface LinesOverview {
  */
 export function linesOverview(plant: Plant, now: string): LinesOverview {
   const lines = partsOfLines(plant).map((parts) => lineSummary(parts, now));
-  return { lines, counts: count(lines.flatMap(({ positions }) => positions)) };
+  return { lines, counts: total(lines.map(({ counts }) => counts)) };
 }
 
 function lineSummary(parts: LineParts, now: string): LineSummary {
@@ -57,7 +57,17 @@ function positionSummary(position: Position, line: Line, endless_m: number | und
 }
 
 function count(positions: readonly PositionSummary[]): StateCounts {
-  const counts = Object.fromEntries(positionStates.map((state) => [state, 0])) as Record<PositionState, number>;
+  const counts = noCounts();
   for (const { state } of positions) counts[state] += 1;
   return counts;
+}
+
+function total(all: readonly StateCounts[]): StateCounts {
+  const counts = noCounts();
+  for (const each of all) for (const state of positionStates) counts[state] += each[state];
+  return counts;
+}
+
+function noCounts(): Record<PositionState, number> {
+  return Object.fromEntries(positionStates.map((state) => [state, 0])) as Record<PositionState, number>;
 }

@@ -31,18 +31,20 @@ export async function loadPlant(db: Database, plant: string, publicKey: Uint8Arr
     tx.objectStore('snapshots').get(plant),
     tx.objectStore('logs').getAll(IDBKeyRange.bound([plant], [plant, []])),
   ]);
-  const kept = snapshot === undefined ? undefined : foldedOf(snapshot);
-  const events = tx.objectStore('events');
   const sorted = logs.toSorted((a, b) => Number(b.device === own.device) - Number(a.device === own.device));
-  if (kept === undefined || snapshot === undefined) {
-    const rows = await events.index('by-place').getAll(IDBKeyRange.bound([plant, 0], [plant, Infinity]));
-    return { ...(await foldAll(own, rows, logs)), logs: sorted, snapshotSize: 0 };
-  }
-  const size = snapshot.own.size;
+  const size = snapshot?.own.size ?? 0;
+  const events = tx.objectStore('events');
   const [last, rows] = await Promise.all([
     size === 0 ? undefined : events.get([plant, own.device, size - 1]),
-    events.getAll(IDBKeyRange.bound([plant, own.device, size], [plant, own.device, Infinity])),
+    snapshot === undefined
+      ? []
+      : events.getAll(IDBKeyRange.bound([plant, own.device, size], [plant, own.device, Infinity])),
   ]);
+  const kept = snapshot === undefined ? undefined : await foldedOf(snapshot);
+  if (kept === undefined || snapshot === undefined) {
+    const all = await db.getAllFromIndex('events', 'by-place', IDBKeyRange.bound([plant, 0], [plant, Infinity]));
+    return { ...(await foldAll(own, all, logs)), logs: sorted, snapshotSize: 0 };
+  }
   const broken = headFault(snapshot, last, own.device);
   return { ...(await foldTail(kept, rows, publicKey, broken)), logs: sorted, snapshotSize: size };
 }
@@ -65,6 +67,7 @@ async function foldTail(
   publicKey: Uint8Array,
   broken: BrokenChain | undefined,
 ): Promise<Read> {
+  if (rows.length === 0) return { folded: kept, broken };
   const tail = await chained(kept.own, rows, publicKey);
   const { folded } = foldMore(kept, rows.map(eventOf), tail.state);
   return { folded, broken: broken ?? tail.broken };

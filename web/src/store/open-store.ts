@@ -21,6 +21,10 @@ export interface StoreOptions {
 }
 
 const minute_ms = 60_000;
+/** When nobody waits for the start any more [ms]. */
+const settled_ms = 3000;
+/** Events after the state kept last that are worth keeping it anew, so that the next start need not fold them again. */
+const longTail = 32;
 
 /**
  * Opens the store of this device.
@@ -56,6 +60,7 @@ function watch(core: StoreCore, store: BrowserStore, reserveAfter_ms: number): v
     return void store.lookAtStorage().catch(() => undefined);
   };
   const timer = setInterval(look, minute_ms);
+  setTimeout(() => void core.keepSnapshot(longTail).catch(() => undefined), settled_ms);
   setTimeout(() => {
     void store.lookAtStorage({ withReserve: true }).catch(() => undefined);
     void bringUpToDate(core).catch(() => undefined);

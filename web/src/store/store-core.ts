@@ -152,10 +152,10 @@ export class StoreCore {
     return saved;
   }
 
-  /** Keeps the folded state when many events came since it was kept last. */
-  async keepSnapshot(): Promise<void> {
+  /** Keeps the folded state when many events, or as many as said, came since it was kept last. */
+  async keepSnapshot(least = snapshotEvery): Promise<void> {
     const { folded, snapshotSize, broken } = this.memory;
-    if (broken !== undefined || folded.own.size - snapshotSize < snapshotEvery) return;
+    if (broken !== undefined || folded.own.size - snapshotSize < least) return;
     await this.task(async () => {
       const now = this.folded;
       await this.commit((tx) => [tx.objectStore('snapshots').put(snapshotOf(now))]);

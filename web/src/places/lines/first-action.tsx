@@ -5,9 +5,10 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { cardAddress } from '../card/card-address.ts';
 
 /** The torn position to go to first: the one that has stood longest. */
-export function firstTorn(overview: LinesOverview): PositionSummary | undefined {
-  return overview.lines
-    .flatMap((group) => group.positions)
+export function firstTorn({ lines, counts }: LinesOverview): PositionSummary | undefined {
+  if (counts.torn === 0) return undefined;
+  return lines
+    .flatMap((group) => (group.counts.torn === 0 ? [] : group.positions))
     .filter((position) => position.state === 'torn')
     .toSorted((a, b) => (a.position.since ?? '').localeCompare(b.position.since ?? ''))[0];
 }
