@@ -1,5 +1,7 @@
 import { inRange } from '../../in-range.ts';
 import type { EndParts } from '../march/end.ts';
+import { endCurve } from '../march/slab.ts';
+import type { HeatCurve } from '../stack/enthalpy.ts';
 
 /** What is done to a face of a wall. */
 export type Boundary =
@@ -76,4 +78,17 @@ export function boundaryEnd(boundary: Boundary, path: string, cell_degC: number,
         ambient_degC: inRange(boundary.ambient_degC ?? 0, `${path}.ambient_degC`, temperature),
       };
   }
+}
+
+/**
+ * Heat capacity of what is done to a face, as a curve of 1 kg/m2.
+ *
+ * @param boundary - temperature, convection, flux or platen
+ * @returns curve; none but a platen and a fixed temperature have any
+ * @source derived: plain look-up
+ */
+export function boundaryCurve(boundary: Boundary): HeatCurve {
+  if (boundary.kind !== 'platen') return endCurve({ ...bare, held: boundary.kind === 'fixed' });
+  const { capacity_J_m2K, capacitySlope_1_K = 0 } = boundary;
+  return endCurve({ held: false, capacity_J_m2K, capacitySlope_1_K });
 }

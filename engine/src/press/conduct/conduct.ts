@@ -1,4 +1,5 @@
 import { Refusal } from '../../refusal.ts';
+import { temperatureOf } from '../march/cells.ts';
 import { type Heaters, heaters } from '../march/heaters.ts';
 import { type March, type MarchFailure, makeMarch, tryAccurateStep } from '../march/march.ts';
 import { makeSlab, type Slab } from '../march/slab.ts';
@@ -6,8 +7,8 @@ import { acceptStep } from '../march/step.ts';
 import { checkStack } from '../stack/check-stack.ts';
 import { type Grid, stackGrid } from '../stack/grid.ts';
 import type { Layer } from '../stack/layer.ts';
-import { type Place, probePlace, temperatureAt } from '../stack/probe-place.ts';
-import { type Boundary, boundaryEnd } from './boundary.ts';
+import { type Place, probePlace } from '../stack/probe-place.ts';
+import { type Boundary, boundaryCurve, boundaryEnd } from './boundary.ts';
 
 /** A layered wall, what is done to both of its faces, and what is wanted of it. */
 export interface ConductInput {
@@ -78,7 +79,10 @@ const mostTries = 200_000;
 export function conduct(input: ConductInput): ConductResult {
   const inner = input.layers.slice(1).map((_, index) => input.contacts_W_m2K?.[index] ?? null);
   checkStack(input.layers, [null, ...inner, null]);
-  const grid = stackGrid(input.layers, [contactOf(input.top), ...inner, contactOf(input.bottom)], input.cells);
+  const grid = stackGrid(input.layers, [contactOf(input.top), ...inner, contactOf(input.bottom)], input.cells, {
+    top: boundaryCurve(input.top),
+    bottom: boundaryCurve(input.bottom),
+  });
   const depths_m = depthsOf(grid);
   const slab = slabOf(input, grid, depths_m);
   const march = makeMarch(slab, {
@@ -107,13 +111,13 @@ function contactOf(boundary: Boundary): number | null {
 }
 
 /** Depth of each cell's centre; platens at the faces. */
-function depthsOf({ cell_m, count }: Grid): Float64Array {
+function depthsOf({ parts, count }: Grid): Float64Array {
   const depths_m = new Float64Array(count);
   let face_m = 0;
-  for (let i = 0; i < count; i += 1) {
-    depths_m[i] = face_m + 0.5 * (cell_m[i] as number);
-    face_m += cell_m[i] as number;
-  }
+  parts.forEach(({ cell_m }, i) => {
+    depths_m[i] = face_m + 0.5 * cell_m;
+    face_m += cell_m;
+  });
   return depths_m;
 }
 
@@ -124,12 +128,12 @@ function slabOf(input: ConductInput, grid: Grid, depths_m: Float64Array): Slab {
     source_W_m3 &&
     ((time_s: number, into: Float64Array) => {
       for (let i = 1; i + 1 < grid.count; i += 1) {
-        into[i] = (grid.cell_m[i] as number) * source_W_m3(depths_m[i] as number, time_s);
+        into[i] = (grid.parts[i]?.cell_m ?? 0) * source_W_m3(depths_m[i] as number, time_s);
       }
     });
   const last = grid.count - 1;
-  const top = boundaryEnd(input.top, 'top', start[1] as number, grid.half_m2K_W[1] as number);
-  const bottom = boundaryEnd(input.bottom, 'bottom', start[last - 1] as number, grid.half_m2K_W[last - 1] as number);
+  const top = boundaryEnd(input.top, 'top', start[1] as number, grid.parts[1]?.half_m2K_W ?? 0);
+  const bottom = boundaryEnd(input.bottom, 'bottom', start[last - 1] as number, grid.parts[last - 1]?.half_m2K_W ?? 0);
   return makeSlab({ grid, top, bottom, heaters: noHeaters(), source }, start);
 }
 
@@ -150,13 +154,18 @@ function marchTo(march: March, end_s: number): number {
   return steps;
 }
 
+function mixedAt({ upper, lower, share }: Place, temperatures: readonly number[]): number {
+  return (temperatures[upper] as number) * (1 - share) + (temperatures[lower] as number) * share;
+}
+
 function stateOf(slab: Slab, places: readonly Place[]): ConductState {
-  const { temperature, top, bottom, count, time_s } = slab;
+  const { cells, top, bottom, count, time_s } = slab;
+  const temperatures = Array.from({ length: count }, (_, index) => temperatureOf(cells, index));
   return {
     time_s,
-    probes_degC: places.map((place) => temperatureAt(place, temperature)),
-    cells_degC: Array.from(temperature.subarray(1, count - 1)),
-    top: { surface_degC: temperature[0] as number, heat_J_m2: top.supplied_J_m2 - top.lost_J_m2 },
-    bottom: { surface_degC: temperature[count - 1] as number, heat_J_m2: bottom.supplied_J_m2 - bottom.lost_J_m2 },
+    probes_degC: places.map((place) => mixedAt(place, temperatures)),
+    cells_degC: temperatures.slice(1, count - 1),
+    top: { surface_degC: temperatures[0] as number, heat_J_m2: top.supplied_J_m2 - top.lost_J_m2 },
+    bottom: { surface_degC: temperatures[count - 1] as number, heat_J_m2: bottom.supplied_J_m2 - bottom.lost_J_m2 },
   };
 }

@@ -1,6 +1,6 @@
 import { grade } from '../../fusion/grade.ts';
 import { voidNumber } from '../../fusion/void-number.ts';
-import { heatContent_J_m2 } from '../march/conduction.ts';
+import { heatContent_J_m2 } from '../march/cells.ts';
 import type { BeltResult, Cycle, PlatenResult, ProbeResult, SensorResult, Values } from './cycle-result.ts';
 import type { PressRun } from './press-run.ts';
 import { rateCount } from './rate-table.ts';
@@ -33,7 +33,7 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
   const area_m2 = input.top.area_m2;
   const supplied_J_m2 = top.supplied_J_m2 + bottom.supplied_J_m2;
   const lost_J_m2 = top.lost_J_m2 + bottom.lost_J_m2;
-  const stored_J_m2 = heatContent_J_m2(march.slab) - run.startHeat_J_m2;
+  const stored_J_m2 = heatContent_J_m2(march.slab.cells) - run.startHeat_J_m2;
   const { control_W = 0, fan_W = 0 } = input.supply;
   const plug_J = march.slab.plug_J;
   return {
@@ -122,7 +122,7 @@ function lateColumn(run: PressRun, which: number): number {
 
 function platenResult(run: PressRun, which: 0 | 1): PlatenResult {
   const { history, input } = run;
-  const place = history.places.length - 2 + which;
+  const place = history.count - 2 + which;
   const set_degC = which === 0 ? input.recipe.top_degC : input.recipe.bottom_degC;
   return {
     overshoot_K: (history.peak[place] as number) - set_degC,

@@ -1,11 +1,10 @@
-import { fusionParameters } from '../../fusion/parameters.ts';
 import { Refusal } from '../../refusal.ts';
 import { checkCycle } from './check-cycle.ts';
 import type { CycleInput } from './cycle-input.ts';
 import { type Marks, resultOf } from './cycle-of-run.ts';
 import type { CycleNotConverged, CycleResult } from './cycle-result.ts';
 import { type PhaseOutcome, runPhase } from './phase.ts';
-import { type Exactness, type PressRun, startRun } from './press-run.ts';
+import { type Exactness, type PressRun, preparePress, startRun } from './press-run.ts';
 
 /** Longest heat-up and longest cooling that are computed. */
 const longest_s = 86_400;
@@ -26,7 +25,7 @@ const firstCooling_s = 1;
  */
 export function cycle(input: CycleInput, exactness?: Exactness): CycleResult {
   checkCycle(input);
-  const run = startRun(input, fusionParameters(input.fusion), exactness);
+  const run = startRun(input, preparePress(input, exactness?.refine), exactness?.tolerance_K);
   const { slab } = run.march;
   const heated = runPhase(run, 'ready', longest_s);
   if (heated === 'time') throw notReached(run);

@@ -1,6 +1,5 @@
 import { sensorInside } from '../march/inside.ts';
 import { type MarchFailure, tryAccurateStep } from '../march/march.ts';
-import { prepareInside } from '../march/stage-sums.ts';
 import { acceptStep, tryStep } from '../march/step.ts';
 import { firstSwitch_s, limitPassed, passLimit } from './controller.ts';
 import { closeStep, recordStep } from './history.ts';
@@ -57,12 +56,10 @@ function stepToEvent(run: PressRun, goal: Goal, most_s: number): number {
   const { march, event } = run;
   let step_s = tryAccurateStep(march, most_s);
   if (step_s === 0) return 0;
-  prepareInside(march.slab);
   findEvent(run, goal, step_s);
   while (event.kind !== 'none' && event.at_s < step_s - exact_s && event.at_s > shortest_s) {
     step_s = event.at_s;
     tryStep(march.slab, step_s);
-    prepareInside(march.slab);
     findEvent(run, goal, step_s);
   }
   return step_s;
@@ -71,7 +68,7 @@ function stepToEvent(run: PressRun, goal: Goal, most_s: number): number {
 function take(run: PressRun, step_s: number): void {
   const { slab } = run.march;
   run.peakCurrent_A = Math.max(run.peakCurrent_A, slab.heaters.current_A);
-  recordStep(run.history, slab, step_s, run.panel_K);
+  recordStep(run.history, slab, step_s);
   noteBond(run, step_s);
   takeSamples(run, step_s);
   closeStep(run.history);

@@ -1,25 +1,34 @@
-import type { FusionParameters } from '../../fusion/parameters.ts';
-import { heatContent_J_m2 } from '../march/conduction.ts';
-import { heaters } from '../march/heaters.ts';
+import { type FusionParameters, fusionParameters } from '../../fusion/parameters.ts';
+import { heatContent_J_m2 } from '../march/cells.ts';
+import type { EndParts } from '../march/end.ts';
+import { type Heaters, heaters } from '../march/heaters.ts';
 import { type March, makeMarch } from '../march/march.ts';
-import { makeSlab } from '../march/slab.ts';
+import { endCurve, makeSlab } from '../march/slab.ts';
+import type { HeatCurve } from '../stack/enthalpy.ts';
 import { type Grid, stackGrid } from '../stack/grid.ts';
 import { type Place, probePlace } from '../stack/probe-place.ts';
 import { cellCounts } from './cell-counts.ts';
 import { controlParts, startControl } from './controller.ts';
 import type { CycleInput, Platen } from './cycle-input.ts';
-import { type History, makeHistory, panelFor } from './history.ts';
-import { rateTable } from './rate-table.ts';
+import { type History, makeHistory } from './history.ts';
+import { type RateTable, rateTable } from './rate-table.ts';
 import { sampleColumns } from './readings.ts';
+
+/** What `preparePress` makes; many runs may share it. */
+export interface PreparedPress {
+  readonly grid: Grid;
+  readonly fusion: FusionParameters;
+  readonly rates: RateTable;
+  readonly places: readonly Place[];
+  readonly beltPlaces: number;
+}
 
 /** A press cycle on its way. */
 export interface PressRun {
   readonly input: CycleInput;
   readonly fusion: FusionParameters;
-  readonly grid: Grid;
   readonly march: March;
   readonly history: History;
-  readonly panel_K: number;
   /** Of the history's places, the belt's come first, then the probes, then both platens. */
   readonly beltPlaces: number;
   readonly startHeat_J_m2: number;
@@ -57,53 +66,59 @@ const first_s = 0.5;
 const mostTries = 400_000;
 
 /**
+ * Everything of a cycle that does not depend on its recipe or its supply: cells, tables, places.
+ *
+ * @param input - checked input of a cycle
+ * @param refine - odd factor on the number of cells [1]
+ * @returns press with its stack
+ * @source derived: plain allocation
+ */
+export function preparePress(input: CycleInput, refine: number = usual.refine): PreparedPress {
+  const { layers, contacts_W_m2K, top, bottom } = input;
+  const cells = cellCounts(layers).map((count) => count * refine);
+  const grid = stackGrid(layers, contacts_W_m2K, cells, { top: platenCurve(top), bottom: platenCurve(bottom) });
+  const belt = beltPlaces(input, grid);
+  const probes = input.probes.map(({ layer, fraction }) => probePlace(grid, layer, fraction));
+  const platens = [
+    { upper: 0, lower: 1, share: 0 },
+    { upper: grid.count - 1, lower: grid.count - 2, share: 0 },
+  ];
+  const fusion = fusionParameters(input.fusion);
+  const places = [...belt, ...probes, ...platens];
+  return { grid, fusion, rates: rateTable(fusion), places, beltPlaces: belt.length };
+}
+
+/**
  * A press cycle at the moment of switching on.
  *
  * @param input - checked input of a cycle
- * @param fusion - parameters of fusion with their defaults
- * @param exactness - error per step and refinement of the cells
+ * @param press - what `preparePress` made of it
+ * @param tolerance_K - error allowed in one step [K]
  * @returns run
  * @source derived: plain allocation
  */
-export function startRun(input: CycleInput, fusion: FusionParameters, exactness: Exactness = usual): PressRun {
-  const { layers, contacts_W_m2K, supply, top, bottom, recipe } = input;
-  const cells = cellCounts(layers).map((count) => count * exactness.refine);
-  const grid = stackGrid(layers, contacts_W_m2K, cells);
-  const start_degC = input.start_degC ?? input.ambient_degC;
+export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: number = usual.tolerance_K): PressRun {
+  const { grid, fusion, rates, places } = press;
+  const { recipe, top, bottom } = input;
   const slab = makeSlab(
     {
       grid,
       top: endParts(top, recipe.top_degC, input),
       bottom: endParts(bottom, recipe.bottom_degC, input),
-      heaters: heaters({
-        volts_V: supply.volts_V,
-        lead_ohm: supply.leadResistance_ohm,
-        top_S: top.heater_W / top.nominal_V ** 2,
-        bottom_S: bottom.heater_W / bottom.nominal_V ** 2,
-        area_m2: top.area_m2,
-      }),
+      heaters: heatersOf(input),
     },
-    start_degC,
+    input.start_degC ?? input.ambient_degC,
   );
   startControl(slab.top, top.control);
   startControl(slab.bottom, bottom.control);
-  const belt = beltPlaces(input, grid);
-  const probes = input.probes.map(({ layer, fraction }) => probePlace(grid, layer, fraction));
-  const platens = [
-    { upper: 0, lower: 1, share: 0 },
-    { upper: grid.count - 2, lower: grid.count - 1, share: 1 },
-  ];
-  const places = [...belt, ...probes, ...platens];
   return {
     input,
     fusion,
-    grid,
-    march: makeMarch(slab, { tolerance_K: exactness.tolerance_K, first_s, mostTries }),
-    history: makeHistory(slab, places, rateTable(fusion)),
-    panel_K: panelFor(fusion.meltWidth_K),
-    beltPlaces: belt.length,
-    startHeat_J_m2: heatContent_J_m2(slab),
-    samples: makeSamples(input.times_s ?? [], sampleColumns(probes.length)),
+    march: makeMarch(slab, { tolerance_K, first_s, mostTries }),
+    history: makeHistory(slab, places, rates, fusion.meltWidth_K),
+    beltPlaces: press.beltPlaces,
+    startHeat_J_m2: heatContent_J_m2(slab.cells),
+    samples: makeSamples(input.times_s ?? [], sampleColumns(input.probes.length)),
     event: { kind: 'none', at_s: 0 },
     cooling: false,
     steps: 0,
@@ -112,7 +127,21 @@ export function startRun(input: CycleInput, fusion: FusionParameters, exactness:
   };
 }
 
-function endParts(platen: Platen, set_degC: number, { ambient_degC, start_degC }: CycleInput) {
+function heatersOf({ supply, top, bottom }: CycleInput): Heaters {
+  return heaters({
+    volts_V: supply.volts_V,
+    lead_ohm: supply.leadResistance_ohm,
+    top_S: top.heater_W / top.nominal_V ** 2,
+    bottom_S: bottom.heater_W / bottom.nominal_V ** 2,
+    area_m2: top.area_m2,
+  });
+}
+
+function platenCurve({ capacity_J_m2K, capacitySlope_1_K = 0 }: Platen): HeatCurve {
+  return endCurve({ held: false, capacity_J_m2K, capacitySlope_1_K });
+}
+
+function endParts(platen: Platen, set_degC: number, { ambient_degC, start_degC }: CycleInput): EndParts {
   return {
     held: false,
     capacity_J_m2K: platen.capacity_J_m2K,

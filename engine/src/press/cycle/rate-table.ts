@@ -76,15 +76,39 @@ export function addRates(
 ): void {
   const position = (temperature_degC - table.lowest_degC) * table.perKelvin;
   if (!(position > 0)) return;
+  const interval = position < table.intervals ? position | 0 : table.intervals - 1;
+  const s = Math.min(position - interval, 1);
+  const { cubic: f } = table;
+  const i = 4 * rateCount * interval;
+  const healing = (f[i] as number) + s * ((f[i + 1] as number) + s * ((f[i + 2] as number) + s * (f[i + 3] as number)));
+  const flow =
+    (f[i + 4] as number) + s * ((f[i + 5] as number) + s * ((f[i + 6] as number) + s * (f[i + 7] as number)));
+  const scission =
+    (f[i + 8] as number) + s * ((f[i + 9] as number) + s * ((f[i + 10] as number) + s * (f[i + 11] as number)));
+  into[at] = (into[at] as number) + weight_s * healing;
+  into[at + 1] = (into[at + 1] as number) + weight_s * flow;
+  into[at + 2] = (into[at + 2] as number) + weight_s * scission;
+}
+
+/**
+ * One of the rates at a temperature.
+ *
+ * @param table - rates over temperature
+ * @param temperature_degC - temperature [degC]
+ * @param which - 0 healing, 1 flow, 2 scission [1]
+ * @returns rate [1/s, for flow 1/(Pa*s)]
+ * @source derived: cubic Hermite
+ * @verified CYCLE-06 tabulated rates
+ */
+export function rateAt(table: RateTable, temperature_degC: number, which: number): number {
+  const position = (temperature_degC - table.lowest_degC) * table.perKelvin;
+  if (!(position > 0)) return 0;
   const interval = position < table.intervals ? Math.trunc(position) : table.intervals - 1;
   const share = Math.min(position - interval, 1);
   const { cubic } = table;
-  let j = 4 * rateCount * interval;
-  for (let which = 0; which < rateCount; which += 1) {
-    const rate =
-      (cubic[j] as number) +
-      share * ((cubic[j + 1] as number) + share * ((cubic[j + 2] as number) + share * (cubic[j + 3] as number)));
-    into[at + which] = (into[at + which] as number) + weight_s * rate;
-    j += 4;
-  }
+  const j = 4 * (rateCount * interval + which);
+  return (
+    (cubic[j] as number) +
+    share * ((cubic[j + 1] as number) + share * ((cubic[j + 2] as number) + share * (cubic[j + 3] as number)))
+  );
 }

@@ -1,29 +1,30 @@
-import { sensorInside, temperaturesInside } from '../march/inside.ts';
-import { temperatureAt } from '../stack/probe-place.ts';
-import type { History } from './history.ts';
+import { sensorInside } from '../march/inside.ts';
+import { type History, placeInside } from './history.ts';
 import type { PressRun } from './press-run.ts';
-import { addRates, rateCount } from './rate-table.ts';
+import { rateAt, rateCount } from './rate-table.ts';
 
-/** Sum of a rate inside a step, from its values and rates at both ends. */
+/**
+ * Sum of a rate inside a step: cubic through its values at both ends with the rates there. Where a rate rises so steeply
+ * that the cubic would overshoot, its slope is cut back.
+ */
 function sumInside(history: History, place: number, which: number, step_s: number, share: number): number {
-  const { rates, now, next, before, sums, atStart, atEnd } = history;
-  atStart.fill(0);
-  atEnd.fill(0);
-  addRates(rates, now[place] as number, step_s, atStart, 0);
-  addRates(rates, next[place] as number, step_s, atEnd, 0);
+  const { rates, now, next, before, sums } = history;
   const at = rateCount * place + which;
   const start = before[at] as number;
   const rise = (sums[at] as number) - start;
-  const first = atStart[which] as number;
-  const last = atEnd[which] as number;
-  // Where the rate rises so steeply that the cubic would overshoot, its slopes are cut back.
-  const steepest = 3 * rise;
-  const slope0 = Math.min(first, steepest);
-  const slope1 = Math.min(last, steepest);
-  return start + share * (slope0 + share * (3 * rise - 2 * slope0 - slope1 + share * (slope0 + slope1 - 2 * rise)));
+  const first = Math.min(step_s * rateAt(rates, now[place] as number, which), 3 * rise);
+  const last = Math.min(step_s * rateAt(rates, next[place] as number, which), 3 * rise);
+  return start + share * (first + share * (3 * rise - 2 * first - last + share * (first + last - 2 * rise)));
 }
 
-/** Notes when the last depth of the belt has healed through (Z = 1). */
+/**
+ * Notes when the last depth of the belt has healed through (Z = 1).
+ *
+ * @param run - run with the step recorded, changed
+ * @param step_s - length of the step [s]
+ * @returns nothing
+ * @source derived: bisection on the sum inside the step
+ */
 export function noteBond(run: PressRun, step_s: number): void {
   if (run.bonded_s !== null) return;
   const { history, beltPlaces } = run;
@@ -44,35 +45,50 @@ export function noteBond(run: PressRun, step_s: number): void {
   run.bonded_s = run.march.slab.time_s + latest * step_s;
 }
 
-/** Columns of a row of samples: probes' temperatures, their three sums each, both platens, both sensors. */
+/**
+ * Columns of a row of samples: probes' temperatures, their three sums each, both platens, both sensors.
+ *
+ * @param probes - how many [1]
+ * @returns columns [1]
+ * @source derived: plain count
+ */
 export function sampleColumns(probes: number): number {
   return (1 + rateCount) * probes + 4;
 }
 
-/** Values at the times asked for that lie in the step tried last. */
+/**
+ * Values at the times asked for that lie in the step tried last.
+ *
+ * @param run - run with the step recorded, changed
+ * @param step_s - length of the step [s]
+ * @returns nothing
+ * @source derived: interpolation inside the step
+ */
 export function takeSamples(run: PressRun, step_s: number): void {
-  const { samples, march, history, beltPlaces } = run;
+  const { samples, march } = run;
   const { slab } = march;
-  const { times_s, rows, columns } = samples;
-  while (samples.taken < times_s.length) {
-    const time_s = times_s[samples.taken] as number;
-    if (time_s > slab.time_s + step_s + 1e-9) return;
-    const share = Math.max(0, Math.min(1, (time_s - slab.time_s) / step_s));
-    temperaturesInside(slab, share, history.inside);
-    const probes = run.input.probes.length;
-    let column = samples.taken * columns;
-    for (let p = 0; p < probes; p += 1) {
-      const place = history.places[beltPlaces + p];
-      rows[column + p] = place === undefined ? Number.NaN : temperatureAt(place, history.inside);
-      for (let which = 0; which < rateCount; which += 1) {
-        rows[column + probes + rateCount * p + which] = sumInside(history, beltPlaces + p, which, step_s, share);
-      }
-    }
-    column += (1 + rateCount) * probes;
-    rows[column] = history.inside[0] as number;
-    rows[column + 1] = history.inside[slab.count - 1] as number;
-    rows[column + 2] = sensorInside(slab.top, share);
-    rows[column + 3] = sensorInside(slab.bottom, share);
+  while (samples.taken < samples.times_s.length) {
+    const after_s = (samples.times_s[samples.taken] as number) - slab.time_s;
+    if (after_s > step_s + 1e-9) return;
+    takeSample(run, step_s, Math.max(0, Math.min(1, after_s / step_s)));
     samples.taken += 1;
   }
+}
+
+function takeSample({ samples, march, history, beltPlaces, input }: PressRun, step_s: number, share: number): void {
+  const { rows, columns } = samples;
+  const { cells, top, bottom } = march.slab;
+  const probes = input.probes.length;
+  const first = samples.taken * columns;
+  const late = first + (1 + rateCount) * probes;
+  for (let p = 0; p < probes; p += 1) {
+    rows[first + p] = placeInside(history, cells, beltPlaces + p, share);
+    for (let which = 0; which < rateCount; which += 1) {
+      rows[first + probes + rateCount * p + which] = sumInside(history, beltPlaces + p, which, step_s, share);
+    }
+  }
+  rows[late] = placeInside(history, cells, history.count - 2, share);
+  rows[late + 1] = placeInside(history, cells, history.count - 1, share);
+  rows[late + 2] = sensorInside(top, share);
+  rows[late + 3] = sensorInside(bottom, share);
 }

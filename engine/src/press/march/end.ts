@@ -30,15 +30,14 @@ export interface EndParts {
  */
 export interface End {
   readonly held: boolean;
-  readonly capacity_J_m2K: number;
-  readonly capacitySlope_1_K: number;
   readonly ambient_degC: number;
   readonly flux_W_m2: number;
   readonly set_degC: number;
   readonly gain_1_K: number;
   readonly integralRate_1_Ks: number;
   readonly trackingRate_1_s: number;
-  readonly sensorLag_s: number;
+  /** One over the sensor's lag. */
+  readonly perLag_1_s: number;
   loss_W_m2K: number;
   /** True while the controller is inside its band; else `share` is the share of full power. */
   following: boolean;
@@ -52,8 +51,6 @@ export interface End {
   lost_J_m2: number;
   nextSupplied_J_m2: number;
   nextLost_J_m2: number;
-  /** Enthalpy of the plate at the step's start, above 25 degC. */
-  enthalpy_J_m2: number;
   readonly kSensor: Float64Array;
   readonly kIntegral: Float64Array;
   // At the stage.
@@ -83,15 +80,13 @@ export interface End {
 export function makeEnd(parts: EndParts): End {
   return {
     held: parts.held,
-    capacity_J_m2K: parts.capacity_J_m2K,
-    capacitySlope_1_K: parts.capacitySlope_1_K,
     ambient_degC: parts.ambient_degC,
     flux_W_m2: parts.flux_W_m2,
     set_degC: parts.set_degC,
     gain_1_K: parts.gain_1_K,
     integralRate_1_Ks: parts.integralRate_1_Ks,
     trackingRate_1_s: parts.trackingRate_1_s,
-    sensorLag_s: parts.sensorLag_s,
+    perLag_1_s: 1 / parts.sensorLag_s,
     loss_W_m2K: parts.loss_W_m2K,
     following: false,
     share: 0,
@@ -103,7 +98,6 @@ export function makeEnd(parts: EndParts): End {
     lost_J_m2: 0,
     nextSupplied_J_m2: 0,
     nextLost_J_m2: 0,
-    enthalpy_J_m2: 0,
     kSensor: new Float64Array(lastStage + 1),
     kIntegral: new Float64Array(lastStage + 1),
     stageSensor_degC: 0,
@@ -146,8 +140,8 @@ export function rawOutput(end: End, sensor_degC: number, integral: number): numb
 export function linearizeEnd(e: End, step_s: number): void {
   const inverse = 1 / (step_s * gamma);
   const tracking = e.following ? 0 : e.trackingRate_1_s;
-  e.sensorInverse = 1 / (inverse + 1 / e.sensorLag_s);
-  e.sensorSlope = e.sensorInverse / e.sensorLag_s;
+  e.sensorInverse = 1 / (inverse + e.perLag_1_s);
+  e.sensorSlope = e.sensorInverse * e.perLag_1_s;
   e.integralBySensor = e.gain_1_K * tracking - e.integralRate_1_Ks;
   e.integralInverse = 1 / (inverse + tracking);
   e.integralSlope = e.integralBySensor * e.sensorSlope * e.integralInverse;
@@ -156,12 +150,15 @@ export function linearizeEnd(e: End, step_s: number): void {
   e.nextLost_J_m2 = e.lost_J_m2;
 }
 
-/** Sum of the stages before one, weighted by its row. */
-function weighted(row: Float64Array, k: Float64Array, stage: number): number {
-  let sum = 0;
-  const from = stage * rowLength;
-  for (let j = 0; j < stage; j += 1) sum += (row[from + j] as number) * (k[j] as number);
-  return sum;
+/** Stages weighted by the row of one; weights of stages still to come are 0. */
+function weighted(rows: Float64Array, stage: number, k: Float64Array): number {
+  const row = stage * rowLength;
+  return (
+    (rows[row] as number) * (k[0] as number) +
+    (rows[row + 1] as number) * (k[1] as number) +
+    ((rows[row + 2] as number) * (k[2] as number) + (rows[row + 3] as number) * (k[3] as number)) +
+    (rows[row + 4] as number) * (k[4] as number)
+  );
 }
 
 /**
@@ -173,8 +170,8 @@ function weighted(row: Float64Array, k: Float64Array, stage: number): number {
  * @source Rosenbrock method, see `rodas.ts`
  */
 export function endAtStage(e: End, stage: number): void {
-  e.stageSensor_degC = e.sensor_degC + weighted(a, e.kSensor, stage);
-  e.stageIntegral = e.integral + weighted(a, e.kIntegral, stage);
+  e.stageSensor_degC = e.sensor_degC + weighted(a, stage, e.kSensor);
+  e.stageIntegral = e.integralRate_1_Ks === 0 ? 0 : e.integral + weighted(a, stage, e.kIntegral);
   e.stageShare = e.following ? rawOutput(e, e.stageSensor_degC, e.stageIntegral) : e.share;
 }
 
@@ -190,15 +187,18 @@ export function endAtStage(e: End, stage: number): void {
  * @source derived: elimination of sensor and integral from the step's equations
  */
 export function foldEnd(e: End, stage: number, plate_degC: number, perStep_1_s: number): void {
-  const sensorRate = (plate_degC - e.stageSensor_degC) / e.sensorLag_s + weighted(c, e.kSensor, stage) * perStep_1_s;
+  const sensorRate = (plate_degC - e.stageSensor_degC) * e.perLag_1_s + weighted(c, stage, e.kSensor) * perStep_1_s;
   e.sensorConstant = sensorRate * e.sensorInverse;
-  let integralRate = (e.set_degC - e.stageSensor_degC) * e.integralRate_1_Ks;
-  if (!e.following) {
-    integralRate += (e.share - rawOutput(e, e.stageSensor_degC, e.stageIntegral)) * e.trackingRate_1_s;
-  }
-  integralRate += weighted(c, e.kIntegral, stage) * perStep_1_s;
-  e.integralConstant = (integralRate + e.integralBySensor * e.sensorConstant) * e.integralInverse;
+  e.integralConstant = e.integralRate_1_Ks === 0 ? 0 : integralConstant(e, stage, perStep_1_s);
   e.shareConstant = e.following ? e.integralConstant - e.gain_1_K * e.sensorConstant : 0;
+}
+
+function integralConstant(e: End, stage: number, perStep_1_s: number): number {
+  let rate = (e.set_degC - e.stageSensor_degC) * e.integralRate_1_Ks + weighted(c, stage, e.kIntegral) * perStep_1_s;
+  if (!e.following) {
+    rate += (e.share - rawOutput(e, e.stageSensor_degC, e.stageIntegral)) * e.trackingRate_1_s;
+  }
+  return (rate + e.integralBySensor * e.sensorConstant) * e.integralInverse;
 }
 
 /**
@@ -248,4 +248,16 @@ export function acceptEnd(e: End): void {
   e.integral = e.nextIntegral;
   e.supplied_J_m2 = e.nextSupplied_J_m2;
   e.lost_J_m2 = e.nextLost_J_m2;
+}
+
+/**
+ * Forgets the stages of a step that came to nothing.
+ *
+ * @param e - end, changed
+ * @returns nothing
+ * @source derived: a stage that is not a number must not reach the next try
+ */
+export function clearEnd(e: End): void {
+  e.kSensor.fill(0);
+  e.kIntegral.fill(0);
 }

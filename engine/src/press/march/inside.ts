@@ -1,34 +1,35 @@
-import { lookUpTemperatures } from './conduction.ts';
+import { tableTemperature_degC } from '../stack/enthalpy-table.ts';
+import { type Cells, ENTHALPY, HEAT, K, LINEAR, START, STRIDE, TABLE } from './cells.ts';
 import type { End } from './end.ts';
 import { rodasp } from './rodas.ts';
-import type { Slab } from './slab.ts';
 
 const { d2, d3 } = rodasp;
 
 /**
- * Temperatures of all unknowns inside the step tried last; needs `prepareInside`.
+ * Temperature of an unknown inside the step tried last.
  *
- * @param slab - slab with that step
+ * @param cells - unknowns with that step
+ * @param index - which [1], 0 the upper plate, count - 1 the lower
  * @param share - where in the step [1], 0 to 1
- * @param into - temperatures [degC], overwritten
- * @returns nothing
+ * @returns temperature [degC]
  * @source third-order interpolation of RODASP, see `rodas.ts`
  * @verified MARCH-05 interpolation inside a step
  */
-export function temperaturesInside(slab: Slab, share: number, into: Float64Array): void {
-  const { temperature, nextLinear, inside2, inside3, count } = slab;
-  const rest = 1 - share;
-  for (let i = 0; i < count; i += 1) {
-    const bow = (inside2[i] as number) + share * (inside3[i] as number);
-    into[i] = (temperature[i] as number) * rest + share * ((nextLinear[i] as number) + rest * bow);
-  }
-  lookUpTemperatures(slab, into, into);
+export function temperatureInside({ numbers, tables }: Cells, index: number, share: number): number {
+  const j = (index + 1) * STRIDE;
+  const start = numbers[j + START] as number;
+  const linear = inside(start, numbers[j + LINEAR] as number, numbers, j + K, share);
+  const table = numbers[j + TABLE] as number;
+  if (table < 0) return linear;
+  const enthalpy = (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * (linear - start);
+  return tableTemperature_degC(tables, table, enthalpy);
 }
 
-function inside(start: number, end: number, k: Float64Array, share: number): number {
+/** Cubic through start and end of a step, bent by its stages, which stand in `k` from `at` on. */
+function inside(start: number, end: number, k: Float64Array, at: number, share: number): number {
   const rest = 1 - share;
   let bow = 0;
-  for (let j = 0; j < d2.length; j += 1) bow += ((d2[j] as number) + share * (d3[j] as number)) * (k[j] as number);
+  for (let j = 0; j < d2.length; j += 1) bow += ((d2[j] as number) + share * (d3[j] as number)) * (k[at + j] as number);
   return start * rest + share * (end + rest * bow);
 }
 
@@ -41,7 +42,7 @@ function inside(start: number, end: number, k: Float64Array, share: number): num
  * @source third-order interpolation of RODASP, see `rodas.ts`
  */
 export function sensorInside(end: End, share: number): number {
-  return inside(end.sensor_degC, end.nextSensor_degC, end.kSensor, share);
+  return inside(end.sensor_degC, end.nextSensor_degC, end.kSensor, 0, share);
 }
 
 /**
@@ -53,5 +54,5 @@ export function sensorInside(end: End, share: number): number {
  * @source third-order interpolation of RODASP, see `rodas.ts`
  */
 export function integralInside(end: End, share: number): number {
-  return inside(end.integral, end.nextIntegral, end.kIntegral, share);
+  return inside(end.integral, end.nextIntegral, end.kIntegral, 0, share);
 }

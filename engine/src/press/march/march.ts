@@ -1,5 +1,6 @@
+import { clearStages } from './cells.ts';
+import { clearEnd } from './end.ts';
 import type { Slab } from './slab.ts';
-import { clearStages } from './stage-sums.ts';
 import { tryStep } from './step.ts';
 
 /** Why a march stopped short. */
@@ -77,12 +78,18 @@ export function tryAccurateStep(march: March, most_s: number): number {
       march.proposed_s = limited ? Math.max(march.proposed_s, next_s) : next_s;
       return step_s;
     }
-    if (!Number.isFinite(error)) clearStages(march.slab);
+    if (!Number.isFinite(error)) forgetStages(march.slab);
     step_s *= Number.isFinite(factor) ? Math.max(mostShrink, factor) : mostShrink;
     if (march.tries >= march.mostTries) march.failure = 'too-many-steps';
     else if (!(step_s > shortest_s)) march.failure = 'step-too-small';
     if (march.failure !== undefined) return 0;
   }
+}
+
+function forgetStages({ cells, top, bottom }: Slab): void {
+  clearStages(cells);
+  clearEnd(top);
+  clearEnd(bottom);
 }
 
 /** Two halves rather than a long step and a crumb. */

@@ -1,3 +1,4 @@
+import { type Cells, setSource } from './cells.ts';
 import { rodasp } from './rodas.ts';
 
 const { time, timeSlope } = rodasp;
@@ -35,12 +36,16 @@ export function sourceSlope(source: Source, time_s: number, step_s: number): voi
  * @param time_s - start of the step [s]
  * @param stage - number of the stage [1], 0 to 5
  * @param step_s - length of the step [s]
+ * @param cells - unknowns that are given it
  * @returns nothing
  * @source Rosenbrock method for a right-hand side that depends on time, Hairer & Wanner II, IV.7
  */
-export function sourceAtStage(source: Source, time_s: number, stage: number, step_s: number): void {
+export function sourceAtStage(source: Source, time_s: number, stage: number, step_s: number, cells: Cells): void {
   const { fill, now, slope } = source;
   fill(time_s + step_s * (time[stage] as number), now);
   const weight_s = step_s * (timeSlope[stage] as number);
-  for (let i = 0; i < now.length; i += 1) now[i] = (now[i] as number) + weight_s * (slope[i] as number);
+  for (let i = 0; i < now.length; i += 1) {
+    now[i] = (now[i] as number) + weight_s * (slope[i] as number);
+    setSource(cells, i, now[i] as number);
+  }
 }

@@ -32,15 +32,9 @@ export function probePlace(grid: Grid, layer: number, fraction: number): Place {
 
 /** Between unknown i and i + 1, in the lower (or upper) one's half cell at a share of its way from face to centre. */
 function beside(grid: Grid, i: number, way: number, inUpper = false): Place {
-  const upperHalf = grid.half_m2K_W[i] as number;
-  const lowerHalf = grid.half_m2K_W[i + 1] as number;
-  const whole = upperHalf + (grid.contact_m2K_W[i] as number) + lowerHalf;
+  const upperHalf = grid.parts[i]?.half_m2K_W ?? 0;
+  const lowerHalf = grid.parts[i + 1]?.half_m2K_W ?? 0;
+  const whole = upperHalf + (grid.parts[i]?.contact_m2K_W ?? 0) + lowerHalf;
   const share = inUpper ? (way * upperHalf) / whole : 1 - ((1 - way) * lowerHalf) / whole;
   return { upper: i, lower: i + 1, share };
-}
-
-/** Temperature at a place from the temperatures of all unknowns [degC]. */
-export function temperatureAt(place: Place, temperatures: Float64Array): number {
-  const upper = temperatures[place.upper] as number;
-  return upper + place.share * ((temperatures[place.lower] as number) - upper);
 }

@@ -1,0 +1,155 @@
+/**
+ * Unknowns of a stack, one record of numbers each, all in one array: the loops over them are nearly the whole cost of a cycle, and
+ * one array is twice as fast as one per quantity. Record 0 is a dummy, 1 the upper plate, then the cells, `count` the
+ * lower plate, count + 1 a dummy again.
+ *
+ * "Linear" temperatures are the start's plus enthalpy gained over the start's capacity; where capacity changes with
+ * temperature the true ones are looked up from them.
+ */
+export interface Cells {
+  readonly count: number;
+  readonly numbers: Float64Array;
+  /** Tables of enthalpy, one after the other; see `stack/enthalpy-table.ts`. */
+  readonly tables: Float64Array;
+  /** True when a conductivity changes with temperature. */
+  readonly sloped: boolean;
+}
+
+// Fields of a record. K to K + 5 are the stages of the step.
+export const START = 0;
+export const K = 1;
+export const CAPACITY = 7;
+/** Slope of the flux to the next record by this one's temperature, and by the next one's with the sign turned. */
+export const UPPER = 8;
+export const LOWER = 9;
+export const FORWARD = 10;
+export const INVERSE = 11;
+export const BACK = 12;
+export const LINEAR = 13;
+export const NEXT = 14;
+/** Where its table begins; below 0 where capacity does not change. */
+export const TABLE = 15;
+export const ENTHALPY = 16;
+export const HEAT = 17;
+export const MASS = 18;
+export const HALF = 19;
+export const CONTACT = 20;
+export const SLOPE = 21;
+/** Heat put into it beside what its neighbours send. */
+export const SOURCE = 22;
+export const FLUX = 23;
+/** Response to a unit of heat at either plate. */
+export const FROM_TOP = 24;
+export const FROM_BOTTOM = 25;
+export const STRIDE = 26;
+const stages = 6;
+
+/** Numbers of one record that do not change in time, and its start. */
+export interface CellParts {
+  readonly start_degC: number;
+  readonly mass_kg_m2: number;
+  readonly specificHeat_J_kgK: number;
+  /** Where its table begins in the tables, or -1. */
+  readonly table: number;
+  readonly enthalpy_J_kg: number;
+  readonly half_m2K_W: number;
+  /** Of the contact below it. */
+  readonly contact_m2K_W: number;
+  readonly conductivitySlope_1_K: number;
+}
+
+/**
+ * Unknowns of a stack at rest.
+ *
+ * @param parts - upper plate, cells, lower plate
+ * @param tables - tables of enthalpy, one after the other
+ * @returns unknowns with their conductances
+ * @source cell-centred finite volumes: half cells and contacts in series
+ */
+export function makeCells(parts: readonly CellParts[], tables: Float64Array): Cells {
+  const count = parts.length;
+  const numbers = new Float64Array((count + 2) * STRIDE);
+  numbers[TABLE] = -1;
+  numbers[(count + 1) * STRIDE + TABLE] = -1;
+  parts.forEach((part, index) => {
+    const at = (index + 1) * STRIDE;
+    numbers[at + START] = part.start_degC;
+    numbers[at + CAPACITY] = part.mass_kg_m2 * part.specificHeat_J_kgK;
+    numbers[at + TABLE] = part.table;
+    numbers[at + ENTHALPY] = part.enthalpy_J_kg;
+    numbers[at + HEAT] = part.specificHeat_J_kgK;
+    numbers[at + MASS] = part.mass_kg_m2;
+    numbers[at + HALF] = part.half_m2K_W;
+    numbers[at + CONTACT] = part.contact_m2K_W;
+    numbers[at + SLOPE] = part.conductivitySlope_1_K;
+    const below = parts[index + 1];
+    if (below === undefined) return;
+    const conductance_W_m2K = 1 / (part.half_m2K_W + part.contact_m2K_W + below.half_m2K_W);
+    numbers[at + UPPER] = conductance_W_m2K;
+    numbers[at + LOWER] = conductance_W_m2K;
+  });
+  return { count, numbers, tables, sloped: parts.some((part) => part.conductivitySlope_1_K !== 0) };
+}
+
+/**
+ * Temperature of an unknown at the step's start.
+ *
+ * @param cells - unknowns
+ * @param index - which [1], 0 the upper plate, count - 1 the lower
+ * @returns temperature [degC]
+ * @source derived: plain look-up
+ */
+export function temperatureOf({ numbers }: Cells, index: number): number {
+  return numbers[(index + 1) * STRIDE + START] as number;
+}
+
+/**
+ * Temperature of an unknown at the end of the step tried last.
+ *
+ * @param cells - unknowns
+ * @param index - which [1], 0 the upper plate, count - 1 the lower
+ * @returns temperature [degC]
+ * @source derived: plain look-up
+ */
+export function nextTemperatureOf({ numbers }: Cells, index: number): number {
+  return numbers[(index + 1) * STRIDE + NEXT] as number;
+}
+
+/**
+ * Heat put into an unknown beside what its neighbours send.
+ *
+ * @param cells - unknowns, changed
+ * @param index - which [1], 0 the upper plate, count - 1 the lower
+ * @param source_W_m2 - heat per area [W/m2]
+ * @returns nothing
+ * @source derived: plain assignment
+ */
+export function setSource({ numbers }: Cells, index: number, source_W_m2: number): void {
+  numbers[(index + 1) * STRIDE + SOURCE] = source_W_m2;
+}
+
+/**
+ * Heat stored in all unknowns since a fixed state.
+ *
+ * @param cells - unknowns
+ * @returns heat per area [J/m2]
+ * @source derived: sum of mass times enthalpy
+ */
+export function heatContent_J_m2({ numbers, count }: Cells): number {
+  let heat_J_m2 = 0;
+  for (let j = STRIDE; j <= count * STRIDE; j += STRIDE) {
+    heat_J_m2 += (numbers[j + MASS] as number) * (numbers[j + ENTHALPY] as number);
+  }
+  return heat_J_m2;
+}
+
+/**
+ * Forgets the stages of a step that came to nothing.
+ *
+ * @param cells - unknowns, changed
+ * @returns nothing
+ * @source derived: a stage that is not a number must not reach the next try
+ */
+export function clearStages({ numbers, count }: Cells): void {
+  for (let j = 0; j <= (count + 1) * STRIDE; j += STRIDE) numbers.fill(0, j + K, j + K + stages);
+}
