@@ -76,7 +76,7 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.file-verdict':
     'No se tomó: la línea {line} del archivo {verdict, select, truncated {falta: el archivo está cortado} other {no es como la escribió su dispositivo}} ({verdict}). Copiar el archivo otra vez o exportarlo de nuevo.',
   'store.file-newer':
-    'No cargado: el archivo lo escribió una versión más nueva de esta aplicación (formato {version}; esta lee el formato {known}). Actualizar esta aplicación e importar el archivo otra vez.',
+    'No se tomó: el archivo lo escribió una versión más nueva de esta aplicación (formato {version}; esta lee el formato {known}). Actualizar esta aplicación e importar el archivo otra vez.',
   'store.file-fork':
     'No se tomó: en el registro {seq} el archivo dice otra cosa que este dispositivo, con la misma firma. Conservar ambos y enseñarlos a quien cuida los registros.',
   'store.file-nothing-new': 'No se tomó: este dispositivo ya tiene todo lo que hay en el archivo.',
