@@ -89,7 +89,7 @@ test('[STORE-21] a line of the copy written in part costs nothing but itself', a
     const file = await folder.getFileHandle('log.txt');
     const { size } = await file.getFile();
     const writing = await file.createWritable({ keepExistingData: true });
-    await writing.write({ type: 'write', position: size, data: 'a'.repeat(64) + ' {"rows":[{"plant":"' });
+    await writing.write({ type: 'write', position: size, data: `${'a'.repeat(64)} {"rows":[{"plant":"` });
     await writing.close();
   });
   await reopened(tab, 'torn-line');
