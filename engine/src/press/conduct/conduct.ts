@@ -1,8 +1,9 @@
 import { Refusal } from '../../refusal.ts';
 import { temperatureOf } from '../march/cells.ts';
-import { type Heaters, heaters } from '../march/heaters.ts';
+import { type End, endField } from '../march/end.ts';
+import { type Heaters, makeHeaters } from '../march/heaters.ts';
 import { type March, type MarchFailure, makeMarch, tryAccurateStep } from '../march/march.ts';
-import { makeSlab, type Slab } from '../march/slab.ts';
+import { makeSlab, type Slab, slabField, timeOf } from '../march/slab.ts';
 import { acceptStep } from '../march/step.ts';
 import { checkStack } from '../stack/check-stack.ts';
 import { type Grid, stackGrid } from '../stack/grid.ts';
@@ -95,8 +96,8 @@ export function conduct(input: ConductInput): ConductResult {
   const states: ConductState[] = [];
   let steps = 0;
   for (const [index, time_s] of input.times_s.entries()) {
-    if (!(time_s >= slab.time_s))
-      throw new Refusal('out-of-range', `times_s[${index}]`, { value: time_s, min: slab.time_s, unit: 's' });
+    if (!(time_s >= timeOf(slab)))
+      throw new Refusal('out-of-range', `times_s[${index}]`, { value: time_s, min: timeOf(slab), unit: 's' });
     steps += marchTo(march, time_s);
     const { failure } = march;
     if (failure)
@@ -138,20 +139,24 @@ function slabOf(input: ConductInput, grid: Grid, depths_m: Float64Array): Slab {
 }
 
 function noHeaters(): Heaters {
-  return heaters({ volts_V: 0, lead_ohm: 0, top_S: 0, bottom_S: 0, area_m2: 1 });
+  return makeHeaters({ volts_V: 0, lead_ohm: 0, top_S: 0, bottom_S: 0, area_m2: 1 });
 }
 
 function marchTo(march: March, end_s: number): number {
   const { slab } = march;
   let steps = 0;
-  while (end_s - slab.time_s > 1e-12 * (1 + end_s)) {
-    const step_s = tryAccurateStep(march, end_s - slab.time_s);
+  while (end_s - timeOf(slab) > 1e-12 * (1 + end_s)) {
+    const step_s = tryAccurateStep(march, end_s - timeOf(slab));
     if (step_s === 0) return steps;
     acceptStep(slab, step_s);
     steps += 1;
   }
-  slab.time_s = end_s;
+  slab.numbers[slabField.TIME] = end_s;
   return steps;
+}
+
+function heatThrough_J_m2({ numbers }: End): number {
+  return (numbers[endField.SUPPLIED] as number) - (numbers[endField.LOST] as number);
 }
 
 function mixedAt({ upper, lower, share }: Place, temperatures: readonly number[]): number {
@@ -159,13 +164,13 @@ function mixedAt({ upper, lower, share }: Place, temperatures: readonly number[]
 }
 
 function stateOf(slab: Slab, places: readonly Place[]): ConductState {
-  const { cells, top, bottom, count, time_s } = slab;
+  const { cells, top, bottom, count } = slab;
   const temperatures = Array.from({ length: count }, (_, index) => temperatureOf(cells, index));
   return {
-    time_s,
+    time_s: timeOf(slab),
     probes_degC: places.map((place) => mixedAt(place, temperatures)),
     cells_degC: temperatures.slice(1, count - 1),
-    top: { surface_degC: temperatures[0] as number, heat_J_m2: top.supplied_J_m2 - top.lost_J_m2 },
-    bottom: { surface_degC: temperatures[count - 1] as number, heat_J_m2: bottom.supplied_J_m2 - bottom.lost_J_m2 },
+    top: { surface_degC: temperatures[0] as number, heat_J_m2: heatThrough_J_m2(top) },
+    bottom: { surface_degC: temperatures[count - 1] as number, heat_J_m2: heatThrough_J_m2(bottom) },
   };
 }

@@ -1,11 +1,20 @@
-import { type End, rawOutput } from '../march/end.ts';
+import { type End, endField, rawOutput } from '../march/end.ts';
 import { integralInside, sensorInside } from '../march/inside.ts';
 import type { PlatenControl } from './cycle-input.ts';
+
+const { SENSOR, INTEGRAL, SET, SHARE } = endField;
 
 /** Shortest lag a sensor can have here: a faster one only makes the steps short. */
 const shortestLag_s = 1e-3;
 
-/** What an end needs to know of its controller. */
+/**
+ * What an end needs to know of its controller.
+ *
+ * @param control - controller of a platen [units in its names]
+ * @param sensorLag_s - lag of its sensor [s]; below 1 ms it counts as 1 ms
+ * @returns gain, rates and lag
+ * @source derived: definition of the controllers
+ */
 export function controlParts(control: PlatenControl, sensorLag_s: number) {
   const lag = { sensorLag_s: Math.max(sensorLag_s, shortestLag_s) };
   if (control.kind === 'on-off') return { ...lag, gain_1_K: 0, integralRate_1_Ks: 0, trackingRate_1_s: 0 };
@@ -19,28 +28,49 @@ export function controlParts(control: PlatenControl, sensorLag_s: number) {
   };
 }
 
-/** Heater as the controller wants it at the very start. */
+/**
+ * Heater as the controller wants it at the very start.
+ *
+ * @param end - end at rest, changed
+ * @param control - its controller
+ * @returns nothing
+ * @source derived: definition of the controllers
+ */
 export function startControl(end: End, control: PlatenControl): void {
   if (control.kind === 'on-off') {
-    end.share = end.sensor_degC < end.set_degC - 0.5 * control.hysteresis_K ? 1 : 0;
+    const error_K = (end.numbers[SET] as number) - (end.numbers[SENSOR] as number);
+    end.numbers[SHARE] = error_K > 0.5 * control.hysteresis_K ? 1 : 0;
     return;
   }
-  const raw = rawOutput(end, end.sensor_degC, end.integral);
+  const raw = rawNow(end);
   end.following = raw > 0 && raw < 1;
-  end.share = raw >= 1 ? 1 : 0;
+  end.numbers[SHARE] = raw >= 1 ? 1 : 0;
 }
 
-/** Positive once a continuous controller has passed to the other side of one of its limits, inside the step tried last. */
+/**
+ * Positive once a continuous controller has passed to the other side of one of its limits.
+ *
+ * @param end - end with the step tried last
+ * @param share - where in that step [1]
+ * @returns how far it has passed, as a share of full power [1]
+ * @source derived: output limited to 0..1
+ */
 export function limitPassed(end: End, share: number): number {
   const raw = rawOutput(end, sensorInside(end, share), integralInside(end, share));
   if (end.following) return Math.max(raw - 1, -raw);
-  return end.share === 1 ? 1 - raw : raw;
+  return end.numbers[SHARE] === 1 ? 1 - raw : raw;
 }
 
-/** The controller goes over to the other side of the limit it has passed. */
+/**
+ * The controller goes over to the other side of the limit it has passed.
+ *
+ * @param end - end, changed
+ * @returns nothing
+ * @source derived: output limited to 0..1
+ */
 export function passLimit(end: End): void {
   if (end.following) {
-    end.share = rawOutput(end, end.sensor_degC, end.integral) > 0.5 ? 1 : 0;
+    end.numbers[SHARE] = rawNow(end) > 0.5 ? 1 : 0;
     end.following = false;
     return;
   }
@@ -49,7 +79,13 @@ export function passLimit(end: End): void {
 
 /**
  * First sample inside the step tried last at which an on/off controller decides otherwise.
- * Gives its time from the step's start, or infinity.
+ *
+ * @param end - end with that step
+ * @param control - its controller
+ * @param start_s - start of the step [s]
+ * @param step_s - length of the step [s]
+ * @returns time from the step's start, or infinity [s]
+ * @source derived: on below set - h/2, off above set + h/2
  */
 export function firstSwitch_s(
   end: End,
@@ -62,8 +98,12 @@ export function firstSwitch_s(
   let sample = Math.floor(start_s / sample_s + 1e-6) + 1;
   for (; sample * sample_s <= start_s + step_s + 1e-9; sample += 1) {
     const from_s = sample * sample_s - start_s;
-    const error = end.set_degC - sensorInside(end, Math.min(1, from_s / step_s));
-    if (end.share === 1 ? error < -half : error > half) return from_s;
+    const error = (end.numbers[SET] as number) - sensorInside(end, Math.min(1, from_s / step_s));
+    if (end.numbers[SHARE] === 1 ? error < -half : error > half) return from_s;
   }
   return Number.POSITIVE_INFINITY;
+}
+
+function rawNow(end: End): number {
+  return rawOutput(end, end.numbers[SENSOR] as number, end.numbers[INTEGRAL] as number);
 }

@@ -1,9 +1,13 @@
 import { grade } from '../../fusion/grade.ts';
 import { voidNumber } from '../../fusion/void-number.ts';
 import { heatContent_J_m2 } from '../march/cells.ts';
+import { endField } from '../march/end.ts';
+import { slabField } from '../march/slab.ts';
 import type { BeltResult, Cycle, PlatenResult, ProbeResult, SensorResult, Values } from './cycle-result.ts';
 import type { PressRun } from './press-run.ts';
 import { rateCount } from './rate-table.ts';
+
+const { SUPPLIED, LOST } = endField;
 
 /** Times of a finished run and the temperatures of its places then. */
 export interface Marks {
@@ -31,11 +35,11 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
   const { top, bottom } = march.slab;
   const belt = beltResult(run);
   const area_m2 = input.top.area_m2;
-  const supplied_J_m2 = top.supplied_J_m2 + bottom.supplied_J_m2;
-  const lost_J_m2 = top.lost_J_m2 + bottom.lost_J_m2;
+  const supplied_J_m2 = (top.numbers[SUPPLIED] as number) + (bottom.numbers[SUPPLIED] as number);
+  const lost_J_m2 = (top.numbers[LOST] as number) + (bottom.numbers[LOST] as number);
   const stored_J_m2 = heatContent_J_m2(march.slab.cells) - run.startHeat_J_m2;
   const { control_W = 0, fan_W = 0 } = input.supply;
-  const plug_J = march.slab.plug_J;
+  const plug_J = march.slab.numbers[slabField.PLUG] as number;
   return {
     status: 'ok',
     marks: { ready_s, dwellEnd_s, open_s, bonded_s: run.bonded_s },

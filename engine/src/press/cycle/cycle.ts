@@ -1,10 +1,14 @@
 import { Refusal } from '../../refusal.ts';
+import { type End, endField } from '../march/end.ts';
+import { timeOf } from '../march/slab.ts';
 import { checkCycle } from './check-cycle.ts';
 import type { CycleInput } from './cycle-input.ts';
 import { type Marks, resultOf } from './cycle-of-run.ts';
 import type { CycleNotConverged, CycleResult } from './cycle-result.ts';
 import { type PhaseOutcome, runPhase } from './phase.ts';
 import { type Exactness, type PressRun, preparePress, startRun } from './press-run.ts';
+
+const { SENSOR, SET, SHARE, LOSS } = endField;
 
 /** Longest heat-up and longest cooling that are computed. */
 const longest_s = 86_400;
@@ -30,17 +34,17 @@ export function cycle(input: CycleInput, exactness?: Exactness): CycleResult {
   const heated = runPhase(run, 'ready', longest_s);
   if (heated === 'time') throw notReached(run);
   if (heated !== 'goal') return notConverged(run, heated);
-  const ready_s = slab.time_s;
+  const ready_s = timeOf(slab);
   const atReady = run.history.now.slice();
   const dwelt = runPhase(run, 'none', ready_s + input.recipe.dwell_s);
   if (dwelt !== 'time') return notConverged(run, dwelt);
-  const dwellEnd_s = slab.time_s;
+  const dwellEnd_s = timeOf(slab);
   const atDwellEnd = run.history.now.slice();
   startCooling(run);
   const cooled = runPhase(run, 'cold', dwellEnd_s + longest_s);
   if (cooled === 'time') throw neverCools(run);
   if (cooled !== 'goal') return notConverged(run, cooled);
-  const marks: Marks = { ready_s, dwellEnd_s, open_s: slab.time_s, atReady, atDwellEnd };
+  const marks: Marks = { ready_s, dwellEnd_s, open_s: timeOf(slab), atReady, atDwellEnd };
   return resultOf(run, marks);
 }
 
@@ -60,8 +64,8 @@ export function startCooling(run: PressRun): void {
     [bottom, input.bottom],
   ] as const) {
     end.following = false;
-    end.share = 0;
-    end.loss_W_m2K = platen.loss_W_m2K + platen.fan_W_m2K;
+    end.numbers[SHARE] = 0;
+    end.numbers[LOSS] = platen.loss_W_m2K + platen.fan_W_m2K;
   }
   march.proposed_s = Math.min(march.proposed_s, firstCooling_s);
 }
@@ -69,26 +73,30 @@ export function startCooling(run: PressRun): void {
 /** Says how hot the platen that stays coldest below its set point gets, and what holds it back. */
 function notReached({ input, march }: PressRun): Refusal {
   const { top, bottom } = march.slab;
-  const side = top.set_degC - top.sensor_degC > bottom.set_degC - bottom.sensor_degC ? 'top' : 'bottom';
+  const side = missing_K(top) > missing_K(bottom) ? 'top' : 'bottom';
   const end = march.slab[side];
   const platen = input[side];
   return new Refusal('set-point-not-reached', `recipe.${side}_degC`, {
-    value: end.set_degC,
-    max: end.sensor_degC,
+    value: end.numbers[SET] as number,
+    max: end.numbers[SENSOR] as number,
     unit: 'degC',
     volts_V: input.supply.volts_V,
     nominal_V: platen.nominal_V,
     heater_W: platen.heater_W,
     loss_W_m2K: platen.loss_W_m2K,
-    fullPower: !end.following && end.share === 1,
+    fullPower: !end.following && end.numbers[SHARE] === 1,
   });
 }
 
+function missing_K({ numbers }: End): number {
+  return (numbers[SET] as number) - (numbers[SENSOR] as number);
+}
+
 function neverCools({ input, march }: PressRun): Refusal {
-  const settled_degC = Math.max(march.slab.top.sensor_degC, march.slab.bottom.sensor_degC);
+  const { top, bottom } = march.slab;
   return new Refusal('never-cools', 'recipe.open_degC', {
     value: input.recipe.open_degC,
-    min: settled_degC,
+    min: Math.max(top.numbers[SENSOR] as number, bottom.numbers[SENSOR] as number),
     unit: 'degC',
   });
 }

@@ -1,7 +1,7 @@
 import type { Cells } from '../march/cells.ts';
 import { nextTemperatureOf, temperatureOf } from '../march/cells.ts';
 import { temperatureInside } from '../march/inside.ts';
-import type { Slab } from '../march/slab.ts';
+import { type Slab, timeOf } from '../march/slab.ts';
 import type { Place } from '../stack/probe-place.ts';
 import { addRates, type RateTable, rateCount } from './rate-table.ts';
 
@@ -118,7 +118,7 @@ export function recordStep(history: History, slab: Slab, step_s: number): void {
     hottest = Math.max(hottest, start, end);
   }
   readMiddle(history, slab.cells, 0.5);
-  notePeaks(history, slab.time_s, step_s);
+  notePeaks(history, timeOf(slab), step_s);
   if (hottest <= rates.lowest_degC) return;
   const panels = Math.min(mostPanels, Math.ceil(change / history.panel_K) || 1);
   const sixth_s = step_s / (6 * panels);

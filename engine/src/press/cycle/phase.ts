@@ -1,10 +1,15 @@
+import { endField } from '../march/end.ts';
+import { heaterField } from '../march/heaters.ts';
 import { sensorInside } from '../march/inside.ts';
 import { type MarchFailure, tryAccurateStep } from '../march/march.ts';
+import { timeOf } from '../march/slab.ts';
 import { acceptStep, tryStep } from '../march/step.ts';
 import { firstSwitch_s, limitPassed, passLimit } from './controller.ts';
 import { closeStep, recordStep } from './history.ts';
 import type { PressRun } from './press-run.ts';
 import { noteBond, takeSamples } from './readings.ts';
+
+const { SENSOR, SET, SHARE } = endField;
 
 /** What ends a phase before its time is up: both sensors near their set points, or both cold. */
 export type Goal = 'ready' | 'cold' | 'none';
@@ -34,7 +39,7 @@ export function runPhase(run: PressRun, goal: Goal, end_s: number): PhaseOutcome
   if (goal !== 'none' && goalPassed(run, goal, undefined) >= 0) return 'goal';
   let atOnce = 0;
   for (let events = 0; events < mostEvents && atOnce < mostAtOnce; ) {
-    const left_s = end_s - slab.time_s;
+    const left_s = end_s - timeOf(slab);
     if (left_s <= 1e-9 * (1 + end_s)) return 'time';
     const step_s = stepToEvent(run, goal, left_s);
     if (step_s === 0) return run.march.failure ?? 'step-too-small';
@@ -67,7 +72,7 @@ function stepToEvent(run: PressRun, goal: Goal, most_s: number): number {
 
 function take(run: PressRun, step_s: number): void {
   const { slab } = run.march;
-  run.peakCurrent_A = Math.max(run.peakCurrent_A, slab.heaters.current_A);
+  run.peakCurrent_A = Math.max(run.peakCurrent_A, slab.heaters[heaterField.CURRENT] as number);
   recordStep(run.history, slab, step_s);
   noteBond(run, step_s);
   takeSamples(run, step_s);
@@ -94,7 +99,7 @@ function noteControl(run: PressRun, side: 'top' | 'bottom', step_s: number): voi
     noteRoot(run, side, 'none', step_s);
     return;
   }
-  const at_s = firstSwitch_s(slab[side], control, slab.time_s, step_s);
+  const at_s = firstSwitch_s(slab[side], control, timeOf(slab), step_s);
   if (at_s < run.event.at_s) {
     run.event.kind = side;
     run.event.at_s = at_s;
@@ -142,14 +147,14 @@ function passedBy(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, sh
 /** Not negative once the goal is met; at a share of the step tried last, or now. */
 function goalPassed({ march, input }: PressRun, goal: Goal, share: number | undefined): number {
   const { top, bottom } = march.slab;
-  const upper = share === undefined ? top.sensor_degC : sensorInside(top, share);
-  const lower = share === undefined ? bottom.sensor_degC : sensorInside(bottom, share);
+  const upper = share === undefined ? (top.numbers[SENSOR] as number) : sensorInside(top, share);
+  const lower = share === undefined ? (bottom.numbers[SENSOR] as number) : sensorInside(bottom, share);
   if (goal === 'cold') return input.recipe.open_degC - Math.max(upper, lower);
-  return Math.min(upper - top.set_degC, lower - bottom.set_degC) + input.recipe.ready_K;
+  return Math.min(upper - (top.numbers[SET] as number), lower - (bottom.numbers[SET] as number)) + input.recipe.ready_K;
 }
 
 function switchController(run: PressRun, side: 'top' | 'bottom'): void {
   const end = run.march.slab[side];
-  if (run.input[side].control.kind === 'on-off') end.share = 1 - end.share;
+  if (run.input[side].control.kind === 'on-off') end.numbers[SHARE] = 1 - (end.numbers[SHARE] as number);
   else passLimit(end);
 }

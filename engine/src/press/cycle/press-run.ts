@@ -1,7 +1,7 @@
 import { type FusionParameters, fusionParameters } from '../../fusion/parameters.ts';
 import { heatContent_J_m2 } from '../march/cells.ts';
 import type { EndParts } from '../march/end.ts';
-import { type Heaters, heaters } from '../march/heaters.ts';
+import { type Heaters, makeHeaters } from '../march/heaters.ts';
 import { type March, makeMarch } from '../march/march.ts';
 import { endCurve, makeSlab } from '../march/slab.ts';
 import type { HeatCurve } from '../stack/enthalpy.ts';
@@ -128,7 +128,7 @@ export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: n
 }
 
 function heatersOf({ supply, top, bottom }: CycleInput): Heaters {
-  return heaters({
+  return makeHeaters({
     volts_V: supply.volts_V,
     lead_ohm: supply.leadResistance_ohm,
     top_S: top.heater_W / top.nominal_V ** 2,

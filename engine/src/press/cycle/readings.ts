@@ -1,4 +1,5 @@
 import { sensorInside } from '../march/inside.ts';
+import { timeOf } from '../march/slab.ts';
 import { type History, placeInside } from './history.ts';
 import type { PressRun } from './press-run.ts';
 import { rateAt, rateCount } from './rate-table.ts';
@@ -42,7 +43,7 @@ export function noteBond(run: PressRun, step_s: number): void {
     }
     latest = Math.max(latest, high);
   }
-  run.bonded_s = run.march.slab.time_s + latest * step_s;
+  run.bonded_s = timeOf(run.march.slab) + latest * step_s;
 }
 
 /**
@@ -68,7 +69,7 @@ export function takeSamples(run: PressRun, step_s: number): void {
   const { samples, march } = run;
   const { slab } = march;
   while (samples.taken < samples.times_s.length) {
-    const after_s = (samples.times_s[samples.taken] as number) - slab.time_s;
+    const after_s = (samples.times_s[samples.taken] as number) - timeOf(slab);
     if (after_s > step_s + 1e-9) return;
     takeSample(run, step_s, Math.max(0, Math.min(1, after_s / step_s)));
     samples.taken += 1;

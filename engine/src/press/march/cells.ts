@@ -15,34 +15,50 @@ export interface Cells {
   readonly sloped: boolean;
 }
 
-// Fields of a record. K to K + 5 are the stages of the step.
-export const START = 0;
-export const K = 1;
-export const CAPACITY = 7;
-/** Slope of the flux to the next record by this one's temperature, and by the next one's with the sign turned. */
-export const UPPER = 8;
-export const LOWER = 9;
-export const FORWARD = 10;
-export const INVERSE = 11;
-export const BACK = 12;
-export const LINEAR = 13;
-export const NEXT = 14;
-/** Where its table begins; below 0 where capacity does not change. */
-export const TABLE = 15;
-export const ENTHALPY = 16;
-export const HEAT = 17;
-export const MASS = 18;
-export const HALF = 19;
-export const CONTACT = 20;
-export const SLOPE = 21;
-/** Heat put into it beside what its neighbours send. */
-export const SOURCE = 22;
-export const FLUX = 23;
-/** Response to a unit of heat at either plate. */
-export const FROM_TOP = 24;
-export const FROM_BOTTOM = 25;
-export const STRIDE = 26;
+/**
+ * Where the fields of a record stand in it. Files with loops take them apart into constants of their own, which the
+ * engine then knows when it compiles the loop.
+ */
+export const record = {
+  /** Temperature at the step's start. */
+  START: 0,
+  /** First of the six stages of the step. */
+  K: 1,
+  /** Heat capacity per area, frozen at the step's start. */
+  CAPACITY: 7,
+  /** Slope of the flux to the next record by this one's temperature, and by the next one's with the sign turned. */
+  UPPER: 8,
+  LOWER: 9,
+  /** Factors of the step's matrix. */
+  FORWARD: 10,
+  INVERSE: 11,
+  BACK: 12,
+  /** Linear and true temperature at the step's end. */
+  LINEAR: 13,
+  NEXT: 14,
+  /** Where its table of enthalpy begins; below 0 where capacity does not change. */
+  TABLE: 15,
+  ENTHALPY: 16,
+  /** Specific heat, frozen at the step's start. */
+  HEAT: 17,
+  MASS: 18,
+  /** Half a cell over its conductivity at 25 degC; resistance of the contact below; slope of the conductivity. */
+  HALF: 19,
+  CONTACT: 20,
+  SLOPE: 21,
+  /** Heat put into it beside what its neighbours send. */
+  SOURCE: 22,
+  /** Flux to the next record. */
+  FLUX: 23,
+  /** Response to a unit of heat at either plate. */
+  FROM_TOP: 24,
+  FROM_BOTTOM: 25,
+  STRIDE: 26,
+} as const;
+
 const stages = 6;
+const { START, K, CAPACITY, UPPER, LOWER, NEXT, TABLE, ENTHALPY, HEAT, MASS, HALF, CONTACT, SLOPE, SOURCE, STRIDE } =
+  record;
 
 /** Numbers of one record that do not change in time, and its start. */
 export interface CellParts {

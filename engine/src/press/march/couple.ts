@@ -1,6 +1,11 @@
-import { BACK, type Cells, FORWARD, FROM_BOTTOM, FROM_TOP, INVERSE, K, STRIDE } from './cells.ts';
+import { type Cells, record } from './cells.ts';
+import { endField } from './end.ts';
+import { heaterField } from './heaters.ts';
 import type { Slab } from './slab.ts';
 
+const { K, FORWARD, INVERSE, BACK, FROM_TOP, FROM_BOTTOM, STRIDE } = record;
+const { SHARE_SLOPE } = endField;
+const { TOP_BY_BOTTOM, BOTTOM_BY_TOP } = heaterField;
 /**
  * Responses of all unknowns to a unit of heat at either plate, for the correction of `couplePlates`.
  *
@@ -39,8 +44,8 @@ export function couplePlates(slab: Slab, stage: number): void {
   const { numbers, count } = slab.cells;
   const upper = STRIDE;
   const lower = count * STRIDE;
-  const down = slab.topByBottom * slab.bottom.shareSlope;
-  const up = slab.bottomByTop * slab.top.shareSlope;
+  const down = (slab.heaters[TOP_BY_BOTTOM] as number) * (slab.bottom.numbers[SHARE_SLOPE] as number);
+  const up = (slab.heaters[BOTTOM_BY_TOP] as number) * (slab.top.numbers[SHARE_SLOPE] as number);
   const a00 = 1 - up * (numbers[upper + FROM_BOTTOM] as number);
   const a01 = -down * (numbers[upper + FROM_TOP] as number);
   const a10 = -up * (numbers[lower + FROM_BOTTOM] as number);

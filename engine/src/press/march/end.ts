@@ -1,6 +1,8 @@
-import { lastStage, rodasp, rowLength } from './rodas.ts';
+import { rodasp } from './rodas.ts';
 
 const { gamma, a, c } = rodasp;
+const ROW = 5;
+const LAST = 5;
 
 /** What an end of the stack is made of. */
 export interface EndParts {
@@ -30,45 +32,60 @@ export interface EndParts {
  */
 export interface End {
   readonly held: boolean;
-  readonly ambient_degC: number;
-  readonly flux_W_m2: number;
-  readonly set_degC: number;
-  readonly gain_1_K: number;
-  readonly integralRate_1_Ks: number;
-  readonly trackingRate_1_s: number;
-  /** One over the sensor's lag. */
-  readonly perLag_1_s: number;
-  loss_W_m2K: number;
-  /** True while the controller is inside its band; else `share` is the share of full power. */
+  /** True while the controller is inside its band; else its share of full power is constant. */
   following: boolean;
-  share: number;
-  sensor_degC: number;
-  integral: number;
-  nextSensor_degC: number;
-  nextIntegral: number;
-  /** Heat per area given to it and lost by it so far. */
-  supplied_J_m2: number;
-  lost_J_m2: number;
-  nextSupplied_J_m2: number;
-  nextLost_J_m2: number;
-  readonly kSensor: Float64Array;
-  readonly kIntegral: Float64Array;
-  // At the stage.
-  stageSensor_degC: number;
-  stageIntegral: number;
-  stageShare: number;
-  kShare: number;
-  // Folding.
-  sensorInverse: number;
-  integralInverse: number;
-  integralBySensor: number;
-  sensorSlope: number;
-  integralSlope: number;
-  shareSlope: number;
-  sensorConstant: number;
-  integralConstant: number;
-  shareConstant: number;
+  /** See `endField`. */
+  readonly numbers: Float64Array;
 }
+
+/** Where the numbers of an end stand. Files with loops take them apart into constants of their own. */
+export const endField = {
+  AMBIENT: 0,
+  GIVEN: 1,
+  SET: 2,
+  GAIN: 3,
+  INTEGRAL_RATE: 4,
+  TRACKING: 5,
+  /** One over the sensor's lag. */
+  PER_LAG: 6,
+  LOSS: 7,
+  /** Share of full power while it does not follow. */
+  SHARE: 8,
+  // State at the step's start and end: sensor, integral, heat per area supplied and lost so far.
+  SENSOR: 9,
+  INTEGRAL: 10,
+  SUPPLIED: 11,
+  LOST: 12,
+  NEXT_SENSOR: 13,
+  NEXT_INTEGRAL: 14,
+  NEXT_SUPPLIED: 15,
+  NEXT_LOST: 16,
+  // At the stage.
+  STAGE_SENSOR: 17,
+  STAGE_INTEGRAL: 18,
+  STAGE_SHARE: 19,
+  K_SHARE: 20,
+  // Folding.
+  SENSOR_INVERSE: 21,
+  INTEGRAL_INVERSE: 22,
+  INTEGRAL_BY_SENSOR: 23,
+  SENSOR_SLOPE: 24,
+  INTEGRAL_SLOPE: 25,
+  SHARE_SLOPE: 26,
+  SENSOR_CONSTANT: 27,
+  INTEGRAL_CONSTANT: 28,
+  SHARE_CONSTANT: 29,
+  // Six stages each.
+  K_SENSOR: 30,
+  K_INTEGRAL: 36,
+  COUNT: 42,
+} as const;
+
+const { AMBIENT, GIVEN, SET, GAIN, INTEGRAL_RATE, TRACKING, PER_LAG, LOSS, SHARE } = endField;
+const { SENSOR, INTEGRAL, SUPPLIED, LOST, NEXT_SENSOR, NEXT_INTEGRAL, NEXT_SUPPLIED, NEXT_LOST } = endField;
+const { STAGE_SENSOR, STAGE_INTEGRAL, STAGE_SHARE, K_SHARE, K_SENSOR, K_INTEGRAL, COUNT } = endField;
+const { SENSOR_INVERSE, INTEGRAL_INVERSE, INTEGRAL_BY_SENSOR, SENSOR_SLOPE, INTEGRAL_SLOPE, SHARE_SLOPE } = endField;
+const { SENSOR_CONSTANT, INTEGRAL_CONSTANT, SHARE_CONSTANT } = endField;
 
 /**
  * An end at rest at its start temperature with its controller switched off.
@@ -78,42 +95,22 @@ export interface End {
  * @source derived: plain allocation
  */
 export function makeEnd(parts: EndParts): End {
-  return {
-    held: parts.held,
-    ambient_degC: parts.ambient_degC,
-    flux_W_m2: parts.flux_W_m2,
-    set_degC: parts.set_degC,
-    gain_1_K: parts.gain_1_K,
-    integralRate_1_Ks: parts.integralRate_1_Ks,
-    trackingRate_1_s: parts.trackingRate_1_s,
-    perLag_1_s: 1 / parts.sensorLag_s,
-    loss_W_m2K: parts.loss_W_m2K,
-    following: false,
-    share: 0,
-    sensor_degC: parts.start_degC,
-    integral: 0,
-    nextSensor_degC: parts.start_degC,
-    nextIntegral: 0,
-    supplied_J_m2: 0,
-    lost_J_m2: 0,
-    nextSupplied_J_m2: 0,
-    nextLost_J_m2: 0,
-    kSensor: new Float64Array(lastStage + 1),
-    kIntegral: new Float64Array(lastStage + 1),
-    stageSensor_degC: 0,
-    stageIntegral: 0,
-    stageShare: 0,
-    kShare: 0,
-    sensorInverse: 0,
-    integralInverse: 0,
-    integralBySensor: 0,
-    sensorSlope: 0,
-    integralSlope: 0,
-    shareSlope: 0,
-    sensorConstant: 0,
-    integralConstant: 0,
-    shareConstant: 0,
-  };
+  const numbers = new Float64Array(COUNT);
+  numbers[AMBIENT] = parts.ambient_degC;
+  numbers[GIVEN] = parts.flux_W_m2;
+  numbers[SET] = parts.set_degC;
+  numbers[GAIN] = parts.gain_1_K;
+  numbers[INTEGRAL_RATE] = parts.integralRate_1_Ks;
+  numbers[TRACKING] = parts.trackingRate_1_s;
+  numbers[PER_LAG] = 1 / parts.sensorLag_s;
+  numbers[LOSS] = parts.loss_W_m2K;
+  numbers[SENSOR] = parts.start_degC;
+  return { held: parts.held, following: false, numbers };
+}
+
+/** Output that the controller asks for, before it is limited to 0..1. */
+function raw(e: Float64Array, sensor_degC: number, integral: number): number {
+  return ((e[SET] as number) - sensor_degC) * (e[GAIN] as number) + integral;
 }
 
 /**
@@ -126,138 +123,153 @@ export function makeEnd(parts: EndParts): End {
  * @source derived: definition of a proportional-integral controller
  */
 export function rawOutput(end: End, sensor_degC: number, integral: number): number {
-  return (end.set_degC - sensor_degC) * end.gain_1_K + integral;
+  return raw(end.numbers, sensor_degC, integral);
 }
 
 /**
  * Prepares the folding for a step; the controller stays on its side of its limits for the whole of it.
  *
- * @param e - end, changed
+ * @param end - end, changed
  * @param step_s - length of the step [s]
  * @returns nothing
  * @source derived: elimination of sensor and integral from the step's equations
  */
-export function linearizeEnd(e: End, step_s: number): void {
+export function linearizeEnd({ numbers: e, following }: End, step_s: number): void {
   const inverse = 1 / (step_s * gamma);
-  const tracking = e.following ? 0 : e.trackingRate_1_s;
-  e.sensorInverse = 1 / (inverse + e.perLag_1_s);
-  e.sensorSlope = e.sensorInverse * e.perLag_1_s;
-  e.integralBySensor = e.gain_1_K * tracking - e.integralRate_1_Ks;
-  e.integralInverse = 1 / (inverse + tracking);
-  e.integralSlope = e.integralBySensor * e.sensorSlope * e.integralInverse;
-  e.shareSlope = e.following ? e.integralSlope - e.gain_1_K * e.sensorSlope : 0;
-  e.nextSupplied_J_m2 = e.supplied_J_m2;
-  e.nextLost_J_m2 = e.lost_J_m2;
+  const tracking = following ? 0 : (e[TRACKING] as number);
+  const gain = e[GAIN] as number;
+  const perLag = e[PER_LAG] as number;
+  const sensorInverse = 1 / (inverse + perLag);
+  const integralBySensor = gain * tracking - (e[INTEGRAL_RATE] as number);
+  const integralInverse = 1 / (inverse + tracking);
+  const sensorSlope = sensorInverse * perLag;
+  const integralSlope = integralBySensor * sensorSlope * integralInverse;
+  e[SENSOR_INVERSE] = sensorInverse;
+  e[SENSOR_SLOPE] = sensorSlope;
+  e[INTEGRAL_BY_SENSOR] = integralBySensor;
+  e[INTEGRAL_INVERSE] = integralInverse;
+  e[INTEGRAL_SLOPE] = integralSlope;
+  e[SHARE_SLOPE] = following ? integralSlope - gain * sensorSlope : 0;
+  e[NEXT_SUPPLIED] = e[SUPPLIED] as number;
+  e[NEXT_LOST] = e[LOST] as number;
 }
 
-/** Stages weighted by the row of one; weights of stages still to come are 0. */
-function weighted(rows: Float64Array, stage: number, k: Float64Array): number {
-  const row = stage * rowLength;
+/** Stages from k on, weighted by the row of one; weights of stages still to come are 0. */
+function weighted(rows: Float64Array, stage: number, e: Float64Array, k: number): number {
+  const row = stage * ROW;
   return (
-    (rows[row] as number) * (k[0] as number) +
-    (rows[row + 1] as number) * (k[1] as number) +
-    ((rows[row + 2] as number) * (k[2] as number) + (rows[row + 3] as number) * (k[3] as number)) +
-    (rows[row + 4] as number) * (k[4] as number)
+    (rows[row] as number) * (e[k] as number) +
+    (rows[row + 1] as number) * (e[k + 1] as number) +
+    ((rows[row + 2] as number) * (e[k + 2] as number) + (rows[row + 3] as number) * (e[k + 3] as number)) +
+    (rows[row + 4] as number) * (e[k + 4] as number)
   );
 }
 
 /**
  * Sensor, integral and share of full power at a stage.
  *
- * @param e - end, changed
+ * @param end - end, changed
  * @param stage - number of the stage [1], 0 to 5
  * @returns nothing
  * @source Rosenbrock method, see `rodas.ts`
  */
-export function endAtStage(e: End, stage: number): void {
-  e.stageSensor_degC = e.sensor_degC + weighted(a, stage, e.kSensor);
-  e.stageIntegral = e.integralRate_1_Ks === 0 ? 0 : e.integral + weighted(a, stage, e.kIntegral);
-  e.stageShare = e.following ? rawOutput(e, e.stageSensor_degC, e.stageIntegral) : e.share;
+export function endAtStage({ numbers: e, following }: End, stage: number): void {
+  const sensor = (e[SENSOR] as number) + weighted(a, stage, e, K_SENSOR);
+  const integral = e[INTEGRAL_RATE] === 0 ? 0 : (e[INTEGRAL] as number) + weighted(a, stage, e, K_INTEGRAL);
+  e[STAGE_SENSOR] = sensor;
+  e[STAGE_INTEGRAL] = integral;
+  e[STAGE_SHARE] = following ? raw(e, sensor, integral) : (e[SHARE] as number);
 }
 
 /**
  * Constants of the folding at a stage.
  * tau*dS/dt = T - S; dI/dt = (set - S)/(band*Ti) + (u - raw)/Tt.
  *
- * @param e - end, changed
+ * @param end - end, changed
  * @param stage - number of the stage [1], 0 to 5
  * @param plate_degC - the plate's temperature at the stage T [degC]
  * @param perStep_1_s - one over the length of the step [1/s]
  * @returns nothing
  * @source derived: elimination of sensor and integral from the step's equations
  */
-export function foldEnd(e: End, stage: number, plate_degC: number, perStep_1_s: number): void {
-  const sensorRate = (plate_degC - e.stageSensor_degC) * e.perLag_1_s + weighted(c, stage, e.kSensor) * perStep_1_s;
-  e.sensorConstant = sensorRate * e.sensorInverse;
-  e.integralConstant = e.integralRate_1_Ks === 0 ? 0 : integralConstant(e, stage, perStep_1_s);
-  e.shareConstant = e.following ? e.integralConstant - e.gain_1_K * e.sensorConstant : 0;
+export function foldEnd(end: End, stage: number, plate_degC: number, perStep_1_s: number): void {
+  const { numbers: e, following } = end;
+  const rate =
+    (plate_degC - (e[STAGE_SENSOR] as number)) * (e[PER_LAG] as number) + weighted(c, stage, e, K_SENSOR) * perStep_1_s;
+  const sensor = rate * (e[SENSOR_INVERSE] as number);
+  const integral = e[INTEGRAL_RATE] === 0 ? 0 : integralConstant(end, stage, sensor, perStep_1_s);
+  e[SENSOR_CONSTANT] = sensor;
+  e[INTEGRAL_CONSTANT] = integral;
+  e[SHARE_CONSTANT] = following ? integral - (e[GAIN] as number) * sensor : 0;
 }
 
-function integralConstant(e: End, stage: number, perStep_1_s: number): number {
-  let rate = (e.set_degC - e.stageSensor_degC) * e.integralRate_1_Ks + weighted(c, stage, e.kIntegral) * perStep_1_s;
-  if (!e.following) {
-    rate += (e.share - rawOutput(e, e.stageSensor_degC, e.stageIntegral)) * e.trackingRate_1_s;
+function integralConstant({ numbers: e, following }: End, stage: number, sensor: number, perStep_1_s: number): number {
+  const stageSensor = e[STAGE_SENSOR] as number;
+  let rate = ((e[SET] as number) - stageSensor) * (e[INTEGRAL_RATE] as number);
+  rate += weighted(c, stage, e, K_INTEGRAL) * perStep_1_s;
+  if (!following) {
+    rate += ((e[SHARE] as number) - raw(e, stageSensor, e[STAGE_INTEGRAL] as number)) * (e[TRACKING] as number);
   }
-  return (rate + e.integralBySensor * e.sensorConstant) * e.integralInverse;
+  return (rate + (e[INTEGRAL_BY_SENSOR] as number) * sensor) * (e[INTEGRAL_INVERSE] as number);
 }
 
 /**
  * Sensor, integral and share of a stage, now that the plate's is known.
  *
- * @param e - end, changed
+ * @param end - end, changed
  * @param stage - number of the stage [1], 0 to 5
  * @param kPlate - the plate's stage [K]
  * @returns nothing
  * @source derived: elimination of sensor and integral from the step's equations
  */
-export function unfoldEnd(e: End, stage: number, kPlate: number): void {
-  e.kSensor[stage] = e.sensorConstant + e.sensorSlope * kPlate;
-  e.kIntegral[stage] = e.integralConstant + e.integralSlope * kPlate;
-  e.kShare = e.shareConstant + e.shareSlope * kPlate;
+export function unfoldEnd({ numbers: e }: End, stage: number, kPlate: number): void {
+  e[K_SENSOR + stage] = (e[SENSOR_CONSTANT] as number) + (e[SENSOR_SLOPE] as number) * kPlate;
+  e[K_INTEGRAL + stage] = (e[INTEGRAL_CONSTANT] as number) + (e[INTEGRAL_SLOPE] as number) * kPlate;
+  e[K_SHARE] = (e[SHARE_CONSTANT] as number) + (e[SHARE_SLOPE] as number) * kPlate;
 }
+
+/** How little the integral's error counts while the output is limited and the integral only follows it. */
+const limitedWeight = 0.02;
 
 /**
  * Sensor and integral at the step's end, and the estimate of their error. The integral counts as the error of the sensor
- * that would ask for the same output, and little while the output is limited and it only follows.
+ * that would ask for the same output.
  *
- * @param e - end, changed
+ * @param end - end, changed
  * @returns error of the step [K]
  * @source Rosenbrock method, see `rodas.ts`
  */
-export function finishEnd(e: End): number {
-  const sensor_K = e.kSensor[lastStage] as number;
-  const integral = e.kIntegral[lastStage] as number;
-  e.nextSensor_degC = e.stageSensor_degC + sensor_K;
-  e.nextIntegral = e.stageIntegral + integral;
-  if (e.integralRate_1_Ks === 0) return Math.abs(sensor_K);
-  const weight = e.following ? 1 : limitedWeight;
-  return Math.max(Math.abs(sensor_K), (weight * Math.abs(integral)) / e.gain_1_K);
+export function finishEnd({ numbers: e, following }: End): number {
+  const sensor_K = e[K_SENSOR + LAST] as number;
+  const integral = e[K_INTEGRAL + LAST] as number;
+  e[NEXT_SENSOR] = (e[STAGE_SENSOR] as number) + sensor_K;
+  e[NEXT_INTEGRAL] = (e[STAGE_INTEGRAL] as number) + integral;
+  if (e[INTEGRAL_RATE] === 0) return Math.abs(sensor_K);
+  const weight = following ? 1 : limitedWeight;
+  return Math.max(Math.abs(sensor_K), (weight * Math.abs(integral)) / (e[GAIN] as number));
 }
-
-const limitedWeight = 0.02;
 
 /**
  * Takes the step that was tried last.
  *
- * @param e - end, moved to the step's end
+ * @param end - end, moved to the step's end
  * @returns nothing
  * @source derived: plain assignment
  */
-export function acceptEnd(e: End): void {
-  e.sensor_degC = e.nextSensor_degC;
-  e.integral = e.nextIntegral;
-  e.supplied_J_m2 = e.nextSupplied_J_m2;
-  e.lost_J_m2 = e.nextLost_J_m2;
+export function acceptEnd({ numbers: e }: End): void {
+  e[SENSOR] = e[NEXT_SENSOR] as number;
+  e[INTEGRAL] = e[NEXT_INTEGRAL] as number;
+  e[SUPPLIED] = e[NEXT_SUPPLIED] as number;
+  e[LOST] = e[NEXT_LOST] as number;
 }
 
 /**
  * Forgets the stages of a step that came to nothing.
  *
- * @param e - end, changed
+ * @param end - end, changed
  * @returns nothing
  * @source derived: a stage that is not a number must not reach the next try
  */
-export function clearEnd(e: End): void {
-  e.kSensor.fill(0);
-  e.kIntegral.fill(0);
+export function clearEnd({ numbers }: End): void {
+  numbers.fill(0, K_SENSOR, COUNT);
 }

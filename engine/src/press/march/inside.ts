@@ -1,9 +1,15 @@
 import { tableTemperature_degC } from '../stack/enthalpy-table.ts';
-import { type Cells, ENTHALPY, HEAT, K, LINEAR, START, STRIDE, TABLE } from './cells.ts';
-import type { End } from './end.ts';
+import { type Cells, record } from './cells.ts';
+import { type End, endField } from './end.ts';
 import { rodasp } from './rodas.ts';
 
-const { d2, d3 } = rodasp;
+const { START, K, LINEAR, TABLE, ENTHALPY, HEAT, STRIDE } = record;
+const [D20, D21, D22, D23] = rodasp.d2 as unknown as Four;
+const [D30, D31, D32, D33, D34] = rodasp.d3 as unknown as Five;
+const { SENSOR, INTEGRAL, NEXT_SENSOR, NEXT_INTEGRAL, K_SENSOR, K_INTEGRAL } = endField;
+
+type Four = readonly [number, number, number, number];
+type Five = readonly [number, number, number, number, number];
 
 /**
  * Temperature of an unknown inside the step tried last.
@@ -27,10 +33,15 @@ export function temperatureInside({ numbers, tables }: Cells, index: number, sha
 
 /** Cubic through start and end of a step, bent by its stages, which stand in `k` from `at` on. */
 function inside(start: number, end: number, k: Float64Array, at: number, share: number): number {
+  const k0 = k[at] as number;
+  const k1 = k[at + 1] as number;
+  const k2 = k[at + 2] as number;
+  const k3 = k[at + 3] as number;
+  const k4 = k[at + 4] as number;
+  const second = D20 * k0 + D21 * k1 + (D22 * k2 + D23 * k3);
+  const third = D30 * k0 + D31 * k1 + (D32 * k2 + D33 * k3) + D34 * k4;
   const rest = 1 - share;
-  let bow = 0;
-  for (let j = 0; j < d2.length; j += 1) bow += ((d2[j] as number) + share * (d3[j] as number)) * (k[at + j] as number);
-  return start * rest + share * (end + rest * bow);
+  return start * rest + share * (end + rest * (second + share * third));
 }
 
 /**
@@ -41,8 +52,8 @@ function inside(start: number, end: number, k: Float64Array, at: number, share: 
  * @returns temperature shown [degC]
  * @source third-order interpolation of RODASP, see `rodas.ts`
  */
-export function sensorInside(end: End, share: number): number {
-  return inside(end.sensor_degC, end.nextSensor_degC, end.kSensor, 0, share);
+export function sensorInside({ numbers }: End, share: number): number {
+  return inside(numbers[SENSOR] as number, numbers[NEXT_SENSOR] as number, numbers, K_SENSOR, share);
 }
 
 /**
@@ -53,6 +64,6 @@ export function sensorInside(end: End, share: number): number {
  * @returns integral part [1]
  * @source third-order interpolation of RODASP, see `rodas.ts`
  */
-export function integralInside(end: End, share: number): number {
-  return inside(end.integral, end.nextIntegral, end.kIntegral, 0, share);
+export function integralInside({ numbers }: End, share: number): number {
+  return inside(numbers[INTEGRAL] as number, numbers[NEXT_INTEGRAL] as number, numbers, K_INTEGRAL, share);
 }

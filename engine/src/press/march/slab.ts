@@ -20,21 +20,24 @@ export interface Slab {
   readonly bottom: End;
   readonly heaters: Heaters;
   readonly source: Source | undefined;
-  time_s: number;
-  /** Energy drawn at the plug by the heaters, and heat of the source, so far. */
-  plug_J: number;
-  nextPlug_J: number;
-  sourced_J_m2: number;
-  nextSourced_J_m2: number;
+  /** See `slabField`. */
+  readonly numbers: Float64Array;
   /** True while the shared lead couples both controllers. */
   coupled: boolean;
-  /** Heat of each heater, and power at the plug, by the share of each; frozen at the step's start. */
-  topByTop: number;
-  topByBottom: number;
-  bottomByTop: number;
-  bottomByBottom: number;
-  plugByTop: number;
-  plugByBottom: number;
+}
+
+/** Where the numbers of a slab stand: time, energy drawn at the plug by the heaters, heat of the source, so far. */
+export const slabField = { TIME: 0, PLUG: 1, NEXT_PLUG: 2, SOURCED: 3, NEXT_SOURCED: 4, COUNT: 5 } as const;
+
+/**
+ * Time that a slab has reached.
+ *
+ * @param slab - slab
+ * @returns time since the start [s]
+ * @source derived: plain look-up
+ */
+export function timeOf({ numbers }: Slab): number {
+  return numbers[slabField.TIME] as number;
 }
 
 /**
@@ -89,18 +92,8 @@ export function makeSlab(
       now: new Float64Array(grid.count),
       slope: new Float64Array(grid.count),
     },
-    time_s: 0,
-    plug_J: 0,
-    nextPlug_J: 0,
-    sourced_J_m2: 0,
-    nextSourced_J_m2: 0,
+    numbers: new Float64Array(slabField.COUNT),
     coupled: false,
-    topByTop: 0,
-    topByBottom: 0,
-    bottomByTop: 0,
-    bottomByBottom: 0,
-    plugByTop: 0,
-    plugByBottom: 0,
   };
 }
 

@@ -1,13 +1,18 @@
-import { type Cells, FLUX, K, LOWER, SOURCE, STRIDE, UPPER } from './cells.ts';
+import { type Cells, record } from './cells.ts';
 import { couplePlates, respondToPlates } from './couple.ts';
-import { acceptEnd, endAtStage, finishEnd, foldEnd, linearizeEnd, unfoldEnd } from './end.ts';
-import { driveHeaters } from './heaters.ts';
+import { acceptEnd, endAtStage, endField, finishEnd, foldEnd, linearizeEnd, unfoldEnd } from './end.ts';
+import { driveHeaters, heaterField, slopeHeaters } from './heaters.ts';
 import { lastStage, quadratureWeights, rodasp } from './rodas.ts';
-import type { Slab } from './slab.ts';
+import { type Slab, slabField } from './slab.ts';
 import { sourceAtStage, sourceSlope } from './source.ts';
 import { acceptCells, factorCells, finishCells, slopeFluxes, stageTemperature, sweepDown, sweepUp } from './sweeps.ts';
 
+const { K, UPPER, LOWER, SOURCE, FLUX, STRIDE } = record;
 const { gamma } = rodasp;
+const { AMBIENT, GIVEN, LOSS, SHARE_SLOPE, SHARE_CONSTANT, STAGE_SHARE, K_SHARE, NEXT_SUPPLIED, NEXT_LOST } = endField;
+const { TOP, BOTTOM, PLUG, PLUG_BY_TOP, PLUG_BY_BOTTOM } = heaterField;
+const { TOP_BY_TOP, TOP_BY_BOTTOM, BOTTOM_BY_TOP, BOTTOM_BY_BOTTOM } = heaterField;
+const { TIME, PLUG: PLUG_SO_FAR, NEXT_PLUG, SOURCED, NEXT_SOURCED } = slabField;
 
 /**
  * Tries one step of a slab without taking it: `acceptStep` takes it, another try replaces it.
@@ -26,81 +31,91 @@ export function tryStep(slab: Slab, step_s: number): number {
 }
 
 function prepare(slab: Slab, step_s: number): void {
-  const { top, bottom, heaters, cells } = slab;
+  const { top, bottom, heaters, cells, numbers } = slab;
   if (cells.sloped) slopeFluxes(cells);
   linearizeEnd(top, step_s);
   linearizeEnd(bottom, step_s);
-  endAtStage(top, 0);
-  endAtStage(bottom, 0);
-  driveHeaters(heaters, top.stageShare, bottom.stageShare);
-  slab.topByTop = heaters.topByTop;
-  slab.topByBottom = heaters.topByBottom;
-  slab.bottomByTop = heaters.bottomByTop;
-  slab.bottomByBottom = heaters.bottomByBottom;
-  slab.plugByTop = heaters.plugByTop;
-  slab.plugByBottom = heaters.plugByBottom;
-  slab.nextPlug_J = slab.plug_J;
-  slab.nextSourced_J_m2 = slab.sourced_J_m2;
-  if (slab.source !== undefined) sourceSlope(slab.source, slab.time_s, step_s);
-  const atTop = top.loss_W_m2K - slab.topByTop * top.shareSlope;
-  const atBottom = bottom.loss_W_m2K - slab.bottomByBottom * bottom.shareSlope;
+  driveAtStage(slab, 0);
+  slopeHeaters(heaters);
+  numbers[NEXT_PLUG] = numbers[PLUG_SO_FAR] as number;
+  numbers[NEXT_SOURCED] = numbers[SOURCED] as number;
+  if (slab.source !== undefined) sourceSlope(slab.source, numbers[TIME] as number, step_s);
+  const upperSlope = top.numbers[SHARE_SLOPE] as number;
+  const lowerSlope = bottom.numbers[SHARE_SLOPE] as number;
+  const atTop = (top.numbers[LOSS] as number) - (heaters[TOP_BY_TOP] as number) * upperSlope;
+  const atBottom = (bottom.numbers[LOSS] as number) - (heaters[BOTTOM_BY_BOTTOM] as number) * lowerSlope;
   factorCells(cells, 1 / (step_s * gamma), atTop, atBottom);
-  slab.coupled = slab.topByBottom * bottom.shareSlope !== 0 || slab.bottomByTop * top.shareSlope !== 0;
+  slab.coupled = heaters[TOP_BY_BOTTOM] !== 0 && heaters[BOTTOM_BY_TOP] !== 0 && (upperSlope !== 0 || lowerSlope !== 0);
   if (slab.coupled) respondToPlates(cells);
 }
 
+function driveAtStage({ top, bottom, heaters }: Slab, stage: number): void {
+  endAtStage(top, stage);
+  endAtStage(bottom, stage);
+  if (stage > 0 && !top.following && !bottom.following) return;
+  driveHeaters(heaters, top.numbers[STAGE_SHARE] as number, bottom.numbers[STAGE_SHARE] as number);
+}
+
 function runStage(slab: Slab, stage: number, step_s: number): void {
-  const { top, bottom, heaters, cells } = slab;
+  const { top, bottom, cells, source } = slab;
+  const { numbers, count } = cells;
   const perStep_1_s = 1 / step_s;
-  if (stage > 0) {
-    endAtStage(top, stage);
-    endAtStage(bottom, stage);
-    if (top.following || bottom.following) driveHeaters(heaters, top.stageShare, bottom.stageShare);
-  }
+  if (stage > 0) driveAtStage(slab, stage);
   const upper = stageTemperature(cells, STRIDE, stage);
-  const lower = stageTemperature(cells, cells.count * STRIDE, stage);
+  const lower = stageTemperature(cells, count * STRIDE, stage);
   foldEnd(top, stage, upper, perStep_1_s);
   foldEnd(bottom, stage, lower, perStep_1_s);
-  if (slab.source !== undefined) sourceAtStage(slab.source, slab.time_s, stage, step_s, cells);
+  if (source !== undefined) sourceAtStage(source, slab.numbers[TIME] as number, stage, step_s, cells);
   drivePlates(slab, upper, lower);
   sweepDown(cells, stage, perStep_1_s);
   sweepUp(cells, stage);
   if (slab.coupled) couplePlates(slab, stage);
-  const { numbers } = cells;
   unfoldEnd(top, stage, numbers[STRIDE + K + stage] as number);
-  unfoldEnd(bottom, stage, numbers[cells.count * STRIDE + K + stage] as number);
+  unfoldEnd(bottom, stage, numbers[count * STRIDE + K + stage] as number);
   sumHeat(slab, stage, step_s * (quadratureWeights[stage] as number), upper, lower);
 }
 
 /** Heaters, given heat and losses of the plates, with sensors and controllers folded in. */
-function drivePlates(slab: Slab, upper: number, lower: number): void {
-  const { top, bottom, heaters } = slab;
-  const { numbers, count } = slab.cells;
-  const topFolded = slab.topByTop * top.shareConstant + slab.topByBottom * bottom.shareConstant;
-  const bottomFolded = slab.bottomByBottom * bottom.shareConstant + slab.bottomByTop * top.shareConstant;
-  numbers[STRIDE + SOURCE] = heaters.top_W_m2 + top.flux_W_m2 - top.loss_W_m2K * (upper - top.ambient_degC) + topFolded;
-  numbers[count * STRIDE + SOURCE] =
-    heaters.bottom_W_m2 + bottom.flux_W_m2 - bottom.loss_W_m2K * (lower - bottom.ambient_degC) + bottomFolded;
+function drivePlates({ top, bottom, heaters: h, cells }: Slab, upper: number, lower: number): void {
+  const { numbers: t } = top;
+  const { numbers: b } = bottom;
+  const topShare = t[SHARE_CONSTANT] as number;
+  const bottomShare = b[SHARE_CONSTANT] as number;
+  const topFolded = (h[TOP_BY_TOP] as number) * topShare + (h[TOP_BY_BOTTOM] as number) * bottomShare;
+  const bottomFolded = (h[BOTTOM_BY_BOTTOM] as number) * bottomShare + (h[BOTTOM_BY_TOP] as number) * topShare;
+  const topLoss = (t[LOSS] as number) * (upper - (t[AMBIENT] as number));
+  const bottomLoss = (b[LOSS] as number) * (lower - (b[AMBIENT] as number));
+  cells.numbers[STRIDE + SOURCE] = (h[TOP] as number) + (t[GIVEN] as number) - topLoss + topFolded;
+  cells.numbers[cells.count * STRIDE + SOURCE] =
+    (h[BOTTOM] as number) + (b[GIVEN] as number) - bottomLoss + bottomFolded;
 }
 
 /** Heat supplied and lost, and energy at the plug, summed with the stages' own weights so that they balance. */
 function sumHeat(slab: Slab, stage: number, weight_s: number, upper: number, lower: number): void {
-  const { top, bottom, heaters, source } = slab;
-  const { numbers, count } = slab.cells;
-  const first = numbers[STRIDE + K + stage] as number;
-  const last = numbers[count * STRIDE + K + stage] as number;
-  const topFlux = top.held
-    ? fluxIn(slab.cells, stage)
-    : heaters.top_W_m2 + top.flux_W_m2 + slab.topByTop * top.kShare + slab.topByBottom * bottom.kShare;
-  const bottomFlux = bottom.held
-    ? -fluxOut(slab.cells, stage)
-    : heaters.bottom_W_m2 + bottom.flux_W_m2 + slab.bottomByBottom * bottom.kShare + slab.bottomByTop * top.kShare;
-  top.nextSupplied_J_m2 += weight_s * topFlux;
-  bottom.nextSupplied_J_m2 += weight_s * bottomFlux;
-  top.nextLost_J_m2 += weight_s * top.loss_W_m2K * (upper - top.ambient_degC + first);
-  bottom.nextLost_J_m2 += weight_s * bottom.loss_W_m2K * (lower - bottom.ambient_degC + last);
-  slab.nextPlug_J += weight_s * (heaters.plug_W + slab.plugByTop * top.kShare + slab.plugByBottom * bottom.kShare);
-  if (source !== undefined) for (const own_W_m2 of source.now) slab.nextSourced_J_m2 += weight_s * own_W_m2;
+  const { top, bottom, heaters: h, cells, numbers, source } = slab;
+  const { numbers: t } = top;
+  const { numbers: b } = bottom;
+  const topShare = t[K_SHARE] as number;
+  const bottomShare = b[K_SHARE] as number;
+  const heatTop =
+    (h[TOP] as number) + (h[TOP_BY_TOP] as number) * topShare + (h[TOP_BY_BOTTOM] as number) * bottomShare;
+  const heatBottom =
+    (h[BOTTOM] as number) + (h[BOTTOM_BY_BOTTOM] as number) * bottomShare + (h[BOTTOM_BY_TOP] as number) * topShare;
+  const plug =
+    (h[PLUG] as number) + (h[PLUG_BY_TOP] as number) * topShare + (h[PLUG_BY_BOTTOM] as number) * bottomShare;
+  const first = upper + (cells.numbers[STRIDE + K + stage] as number);
+  const last = lower + (cells.numbers[cells.count * STRIDE + K + stage] as number);
+  const intoTop = top.held ? fluxIn(cells, stage) : heatTop + (t[GIVEN] as number);
+  const intoBottom = bottom.held ? -fluxOut(cells, stage) : heatBottom + (b[GIVEN] as number);
+  t[NEXT_SUPPLIED] = (t[NEXT_SUPPLIED] as number) + weight_s * intoTop;
+  b[NEXT_SUPPLIED] = (b[NEXT_SUPPLIED] as number) + weight_s * intoBottom;
+  t[NEXT_LOST] = (t[NEXT_LOST] as number) + weight_s * (t[LOSS] as number) * (first - (t[AMBIENT] as number));
+  b[NEXT_LOST] = (b[NEXT_LOST] as number) + weight_s * (b[LOSS] as number) * (last - (b[AMBIENT] as number));
+  numbers[NEXT_PLUG] = (numbers[NEXT_PLUG] as number) + weight_s * plug;
+  if (source !== undefined) {
+    numbers[NEXT_SOURCED] =
+      (numbers[NEXT_SOURCED] as number) + weight_s * source.now.reduce((sum, one) => sum + one, 0);
+  }
 }
 
 /** From a held upper plate into the first cell, with its change over the stage. */
@@ -129,7 +144,8 @@ export function acceptStep(slab: Slab, step_s: number): void {
   acceptCells(slab.cells);
   acceptEnd(slab.top);
   acceptEnd(slab.bottom);
-  slab.plug_J = slab.nextPlug_J;
-  slab.sourced_J_m2 = slab.nextSourced_J_m2;
-  slab.time_s += step_s;
+  const { numbers } = slab;
+  numbers[PLUG_SO_FAR] = numbers[NEXT_PLUG] as number;
+  numbers[SOURCED] = numbers[NEXT_SOURCED] as number;
+  numbers[TIME] = (numbers[TIME] as number) + step_s;
 }

@@ -1,29 +1,29 @@
 import { tableHeat_J_kgK, tableTemperature_degC } from '../stack/enthalpy-table.ts';
-import {
-  BACK,
-  CAPACITY,
-  type Cells,
-  CONTACT,
-  ENTHALPY,
-  FLUX,
-  FORWARD,
-  HALF,
-  HEAT,
-  INVERSE,
-  K,
-  LINEAR,
-  LOWER,
-  MASS,
-  NEXT,
-  SLOPE,
-  SOURCE,
-  START,
-  STRIDE,
-  TABLE,
-  UPPER,
-} from './cells.ts';
+import { type Cells, record } from './cells.ts';
 import { lastStage, rodasp, rowLength } from './rodas.ts';
 
+const {
+  START,
+  K,
+  CAPACITY,
+  UPPER,
+  LOWER,
+  FORWARD,
+  INVERSE,
+  BACK,
+  LINEAR,
+  NEXT,
+  TABLE,
+  ENTHALPY,
+  HEAT,
+  MASS,
+  HALF,
+  CONTACT,
+  SLOPE,
+  SOURCE,
+  FLUX,
+  STRIDE,
+} = record;
 const { a, c } = rodasp;
 const reference_degC = 25;
 

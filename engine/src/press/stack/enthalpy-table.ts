@@ -72,21 +72,19 @@ function temperatureAt(curve: HeatCurve, target_J_kg: number, coldest: number, h
  * @verified STACK-02 table gives the temperature back
  */
 export function tableTemperature_degC(tables: Float64Array, table: number, enthalpy_J_kg: number): number {
-  const position = (enthalpy_J_kg - (tables[table] as number)) * (tables[table + 1] as number);
-  const interval = intervalOf(tables, table, position);
+  const start = table | 0;
+  const position = (enthalpy_J_kg - (tables[start] as number)) * (tables[start + 1] as number);
+  const interval = intervalOf(tables, start, position);
   const share = position - interval + 1;
-  const at = table + HEAD + 4 * interval;
-  return (
-    (tables[at] as number) +
-    share * ((tables[at + 1] as number) + share * ((tables[at + 2] as number) + share * (tables[at + 3] as number)))
-  );
+  const at = start + HEAD + 4 * interval;
+  const bend = (tables[at + 2] as number) + share * (tables[at + 3] as number);
+  return (tables[at] as number) + share * ((tables[at + 1] as number) + share * bend);
 }
 
 /** Interval of a position: 0 below the table, one more than there are above it. */
-function intervalOf(tables: Float64Array, table: number, position: number): number {
-  if (!(position > 0)) return 0;
-  const intervals = tables[table + 2] as number;
-  return position < intervals ? (position | 0) + 1 : (intervals | 0) + 1;
+function intervalOf(tables: Float64Array, start: number, position: number): number {
+  const most = (tables[start + 2] as number) + 1;
+  return Math.max(0, Math.min(position + 1, most)) | 0;
 }
 
 /**
@@ -100,14 +98,14 @@ function intervalOf(tables: Float64Array, table: number, position: number): numb
  * @verified STACK-02 table gives the temperature back
  */
 export function tableHeat_J_kgK(tables: Float64Array, table: number, enthalpy_J_kg: number): number {
-  const perSpacing = tables[table + 1] as number;
-  const position = (enthalpy_J_kg - (tables[table] as number)) * perSpacing;
-  const interval = intervalOf(tables, table, position);
+  const start = table | 0;
+  const perSpacing = tables[start + 1] as number;
+  const position = (enthalpy_J_kg - (tables[start] as number)) * perSpacing;
+  const interval = intervalOf(tables, start, position);
   const share = position - interval + 1;
-  const at = table + HEAD + 4 * interval;
-  const slope =
-    (tables[at + 1] as number) + share * (2 * (tables[at + 2] as number) + 3 * share * (tables[at + 3] as number));
-  return 1 / (perSpacing * slope);
+  const at = start + HEAD + 4 * interval;
+  const bend = 2 * (tables[at + 2] as number) + 3 * share * (tables[at + 3] as number);
+  return 1 / (perSpacing * ((tables[at + 1] as number) + share * bend));
 }
 
 /**
