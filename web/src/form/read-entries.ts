@@ -48,7 +48,7 @@ function readText(kind: Kind, field: FormField, text: string, { original, exists
   const value = text.normalize('NFC');
   const { maxLength = Number.POSITIVE_INFINITY, to } = field;
   if (value.length > maxLength) return { code: 'entry-too-long', data: { length: value.length, max: maxLength } };
-  if (hidden.test(value)) return { code: 'entry-hidden-signs', data: {} };
+  if (hiddenSigns.test(value)) return { code: 'entry-hidden-signs', data: {} };
   if (to !== undefined && !exists(to, value)) return { code: 'entry-not-there', data: { value } };
   const schema = Reflect.get(thingSchemas[kind].shape, field.key);
   if (!schema.safeParse(value).success) return { code: notAsAsked(field), data: { value } };
@@ -64,7 +64,7 @@ function notAsAsked({ asked }: FormField): string {
 }
 
 // Signs without a shape of their own can turn a name round or make two names look alike.
-const hidden = /(?![\u200c\u200d])[\p{Cc}\p{Cf}\u2028\u2029]/u;
+export const hiddenSigns = /(?![\u200c\u200d])[\p{Cc}\p{Cf}\u2028\u2029]/u;
 
 function readNumberEntry(field: FormField, entry: Entry, language: Language): ReadEntry {
   const read = readTypedNumber(entry.text, language);

@@ -3,6 +3,7 @@ import { type Language, languages, unitSystems } from '@loopwright/words';
 import { useDeferredValue } from 'react';
 import { AboutApp } from '../offline/about-app.tsx';
 import { PlantChoice } from '../places/start/plant-choice.tsx';
+import { PlantNameLink } from '../places/stores/plant-name-link.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { DeviceNotices } from '../store/store-notices.tsx';
 import { ChoiceGroup } from './choice-group.tsx';
@@ -24,6 +25,7 @@ export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) 
       {plant === undefined ? null : <JobChoices plant={plant} />}
       <ReaderChoices />
       {plant === undefined ? null : <PlantChoice />}
+      {plant === undefined ? null : <PlantNameLink />}
       {plant === undefined ? null : <DeviceNotices />}
       <AboutApp />
     </>

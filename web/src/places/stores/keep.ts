@@ -6,10 +6,13 @@ import type { StoreKind } from '../../form/thing-layout.ts';
 import { faultSentence } from '../../store/fault-sentence.ts';
 import type { Change, PlantStore, Saved } from '../../store/plant-store.ts';
 
+/** What has a history of its own: a kind of thing, or the plant itself, of which only the name can be changed. */
+export type WrittenKind = StoreKind | 'plant';
+
 /** The last change made here: what was done to which thing, and the event that says so. */
 export interface Written {
   readonly did: 'saved' | 'removed' | 'undone';
-  readonly kind: StoreKind;
+  readonly kind: WrittenKind;
   readonly id: string;
   /** The event to take back; absent where that makes no sense. */
   readonly eventId?: string;
@@ -19,7 +22,7 @@ export interface Written {
 export type KeepOutcome = { readonly saved: Saved } | { readonly refused: string };
 
 /** The change that says how a thing is now. */
-export function definitionOf(kind: Kind, thing: PlainThing): readonly Change[] {
+export function definitionOf(kind: Kind | 'plant', thing: PlainThing): readonly Change[] {
   return definitions([{ kind, thing } as unknown as Parameters<typeof definitions>[0][number]]);
 }
 

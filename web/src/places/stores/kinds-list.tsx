@@ -8,6 +8,7 @@ import { moveByArrows } from '../lines/move-focus.ts';
 import { StartLink } from '../start/start-link.tsx';
 import { EverythingLink } from './everything-link.tsx';
 import { FoundThings } from './found-things.tsx';
+import { PlantNameLink } from './plant-name-link.tsx';
 import { searchableThings, searchThings } from './search-things.ts';
 import { listAddress, newAddress, thingAddress } from './store-address.ts';
 import { StoreFind } from './store-find.tsx';
@@ -50,6 +51,7 @@ export function KindsList({ plant, main }: KindsListProps) {
       <p className="list-more">
         <LabelsLink />
         <EverythingLink />
+        <PlantNameLink />
       </p>
       {main ? <NextStep plant={plant} /> : null}
     </div>

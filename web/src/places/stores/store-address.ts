@@ -5,10 +5,11 @@ const newThing = '~new';
 const manyThings = '~many';
 const asTable = '~table';
 const asOneFile = '~everything';
+const ofPlant = '~plant';
 
 /** What an address below `/stores` shows. */
 export type StoreView =
-  | { readonly view: 'kinds' | 'everything' }
+  | { readonly view: 'kinds' | 'everything' | 'plant' }
   | { readonly view: 'list' | 'new' | 'table'; readonly kind: string }
   | { readonly view: 'thing' | 'edit' | 'geometry' | 'many'; readonly kind: string; readonly id: string };
 
@@ -16,6 +17,9 @@ export const storesAddress = '/stores';
 
 /** Address of the page on which everything goes out and comes in as one file. */
 export const everythingAddress = `${storesAddress}/${asOneFile}`;
+
+/** Address of the page on which the name of the plant is changed. */
+export const plantNameAddress = `${storesAddress}/${ofPlant}`;
 
 /** Address of the list of one kind. */
 export function listAddress(kind: StoreKind): string {
@@ -55,6 +59,7 @@ export function storeView(path: string): StoreView {
   const [kind = '', id = '', action = ''] = path.split('/').filter(Boolean).map(decoded);
   if (kind === '') return { view: 'kinds' };
   if (kind === asOneFile) return { view: 'everything' };
+  if (kind === ofPlant) return { view: 'plant' };
   if (id === '') return { view: 'list', kind };
   if (id === asTable) return { view: 'table', kind };
   if (id === newThing) return { view: 'new', kind };

@@ -4,6 +4,7 @@ import { choiceWord, fieldLabel } from '../../form/field-words.ts';
 import { type FormField, formFields } from '../../form/form-field.ts';
 import type { StoreKind } from '../../form/thing-layout.ts';
 import { changeTexts } from '../../form/value-text.ts';
+import type { WrittenKind } from './keep.ts';
 
 /** One field that a change touched, in the reader's words and units. */
 export interface FieldChange {
@@ -24,8 +25,9 @@ const asThing = (value: unknown): PlainThing =>
  * @param before - the thing, or nothing
  * @param after - the thing, or nothing
  */
-export function thingChanges(voice: Voice, kind: StoreKind, before: unknown, after: unknown): readonly FieldChange[] {
+export function thingChanges(voice: Voice, kind: WrittenKind, before: unknown, after: unknown): readonly FieldChange[] {
   const [was, is] = [asThing(before), asThing(after)];
+  if (kind === 'plant') return nameChange(voice, was, is);
   const fields = formFields(kind);
   const values = fields.flatMap((field): FieldChange[] => {
     if (was[field.key] === is[field.key]) return [];
@@ -33,6 +35,11 @@ export function thingChanges(voice: Voice, kind: StoreKind, before: unknown, aft
     return [{ label: fieldLabel(voice, kind, field.name), from, to }];
   });
   return [...values, ...sourceChanges(voice, kind, fields, was, is)];
+}
+
+function nameChange(voice: Voice, was: PlainThing, is: PlainThing): readonly FieldChange[] {
+  const [from, to] = [asText(was['name']) ?? '', asText(is['name']) ?? ''];
+  return from === to ? [] : [{ label: voice.say('stores.plant'), from, to }];
 }
 
 function sourceChanges(

@@ -1,17 +1,16 @@
 import { useEffect, useState } from 'react';
 import { BadgeShape } from '../../form/badge-shape.tsx';
-import type { StoreKind } from '../../form/thing-layout.ts';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { HistoryEntry, PlantStore } from '../../store/plant-store.ts';
 import { nobody } from '../../store/store-core.ts';
-import type { Written } from './keep.ts';
+import type { Written, WrittenKind } from './keep.ts';
 import { thingChanges } from './thing-changes.ts';
 import { Undo } from './written-note.tsx';
 
 interface ThingHistoryProps {
   readonly store: PlantStore;
-  readonly kind: StoreKind;
+  readonly kind: WrittenKind;
   readonly id: string;
   /** Number of events in the store; another number, another history. */
   readonly size: number;
@@ -72,6 +71,8 @@ interface ChangeProps extends ThingHistoryProps {
 function Change({ entry, isLast, takenBack, ...props }: ChangeProps) {
   const speech = useSpeech();
   const { kind } = props;
+  // A plant cannot be without a name.
+  const isBeginning = kind === 'plant' && entry.before === undefined;
   return (
     <div className="change">
       <p>
@@ -79,7 +80,7 @@ function Change({ entry, isLast, takenBack, ...props }: ChangeProps) {
       </p>
       <p className="strong">{didWhat(entry, speech.say)}</p>
       <ChangedFields kind={kind} entry={entry} />
-      {takenBack === undefined ? (
+      {isBeginning ? null : takenBack === undefined ? (
         <>
           {isLast ? null : <p className="caption">{speech.say('stores.undo.later')}</p>}
           <Undo {...props} eventId={entry.eventId} />
@@ -110,7 +111,7 @@ function Who({ entry }: { readonly entry: HistoryEntry }) {
   );
 }
 
-function ChangedFields({ kind, entry }: { readonly kind: StoreKind; readonly entry: HistoryEntry }) {
+function ChangedFields({ kind, entry }: { readonly kind: WrittenKind; readonly entry: HistoryEntry }) {
   const speech = useSpeech();
   const changes = thingChanges(speech, kind, entry.before, entry.after);
   // Of a thing that is gone only that it is gone matters; it stands in the change before.

@@ -12,6 +12,7 @@ import { Everything } from './everything/everything-later.tsx';
 import { definitionOf, keep, type Written } from './keep.ts';
 import { LineGeometry } from './line/line-geometry-later.tsx';
 import { ManyPositions } from './many-positions.tsx';
+import { PlantName } from './plant-name.tsx';
 import { proposedThing } from './proposed-thing.ts';
 import { listAddress, type StoreView, thingAddress } from './store-address.ts';
 import { isTableKind } from './table/table-kinds.ts';
@@ -48,6 +49,7 @@ function Chosen(props: ThingPaneProps) {
   const { say } = useSpeech();
   const { view, kind, now } = props;
   if (view.view === 'everything') return <Everything now={now} />;
+  if (view.view === 'plant') return <PlantName {...props} />;
   if (kind === undefined || view.view === 'list') {
     return <p className="said">{say(kind === undefined ? 'stores.about' : 'stores.about.list')}</p>;
   }

@@ -1,24 +1,25 @@
 import { useState } from 'react';
-import type { StoreKind } from '../../form/thing-layout.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore } from '../../store/plant-store.ts';
-import { takeBack, type Written } from './keep.ts';
+import { takeBack, type Written, type WrittenKind } from './keep.ts';
 
 interface WrittenNoteProps {
   readonly store: PlantStore;
-  readonly kind: StoreKind;
+  readonly kind: WrittenKind;
   readonly id: string;
+  /** What people call it; default: its id. */
+  readonly name?: string;
   readonly written: Written | undefined;
   readonly onWritten: (written: Written) => void;
 }
 
 /** What was just written down, and the way back. It says "saved" only of what is on the disk. */
-export function WrittenNote({ store, kind, id, written, onWritten }: WrittenNoteProps) {
+export function WrittenNote({ store, kind, id, name = id, written, onWritten }: WrittenNoteProps) {
   const { say } = useSpeech();
   const shown = written !== undefined && written.kind === kind && written.id === id ? written : undefined;
   return (
     <div role="status" className={shown === undefined ? undefined : 'written'}>
-      {shown === undefined ? null : <p className="strong">{say(`stores.${shown.did}`, { id })}</p>}
+      {shown === undefined ? null : <p className="strong">{say(`stores.${shown.did}`, { id: name })}</p>}
       {shown?.eventId === undefined ? null : (
         <Undo store={store} kind={kind} id={id} eventId={shown.eventId} onWritten={onWritten} />
       )}
@@ -26,7 +27,7 @@ export function WrittenNote({ store, kind, id, written, onWritten }: WrittenNote
   );
 }
 
-interface UndoProps extends Omit<WrittenNoteProps, 'written'> {
+interface UndoProps extends Omit<WrittenNoteProps, 'written' | 'name'> {
   readonly eventId: string;
 }
 
