@@ -90,10 +90,12 @@ function watch(page: Page, all: string[], hostname: string): void {
   });
 }
 
-/** Opens an address of the app and waits until its place is shown. */
+/** Opens an address of the app and waits until its place is shown whole. */
 export async function visit({ page }: Reader, path: string): Promise<void> {
   await page.goto(inject('address') + path);
   await page.locator('main h1').first().waitFor();
+  // Until a card is open, what is below the edge of the screen is not laid out.
+  await page.locator('[data-opening]').waitFor({ state: 'detached' });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
 
