@@ -10,6 +10,12 @@ export type { CycleWarning } from './press-cycle/cycle-warnings.ts';
 export type { Today } from './press-cycle/outlet.ts';
 export type { CycleGrade, PressCycle } from './press-cycle/press-cycle.ts';
 export { type PressCycleReport, pressCycleReport } from './press-cycle/press-cycle-report.ts';
+export {
+  type CycleSurroundings,
+  cycleSurroundings,
+  type RecipeCycleChoice,
+  recipeCycleReport,
+} from './press-cycle/recipe-cycle.ts';
 export type { Quantity } from './quantity.ts';
 export * from './splice-card/card.ts';
 export type { CardOptions } from './splice-card/ground.ts';

@@ -5,8 +5,12 @@ export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
 export { drawingSvg, type InkColours, paperInks } from './drawing/drawing-svg.ts';
 export { type LabelPaper, labelPapers, labelsOnSheet } from './label/label-paper.ts';
 export { labelSheets } from './label/label-sheets.ts';
+export { voiceOfDisplay } from './page/card/press-display.ts';
 export { threadDrawing } from './page/card/thread-drawing.ts';
 export { cardPage } from './page/card-page.ts';
+export { type CurveSize, fusionCurves, temperatureCurves } from './page/cycle/curves.ts';
+export { type TwoCycles, twoFusionCurves, twoTemperatureCurves } from './page/cycle/two-cycles.ts';
+export { gradeWord } from './page/cycle/warnings.ts';
 export { cyclePage } from './page/cycle-page.ts';
 export { figureOf } from './page/figure.ts';
 export type {
@@ -21,5 +25,6 @@ export type {
   StateShape,
   WorkedText,
 } from './page/page.ts';
+export { curveCsv } from './text/curve-csv.ts';
 export { pageText, type TextOptions } from './text/page-text.ts';
 export { textWidth } from './type/text-width.ts';

@@ -1,9 +1,9 @@
 import { type PressCycleReport, pressCycleReport } from '@loopwright/jobs';
-import { cyclePage, pageText } from '@loopwright/sheets';
+import { curveCsv, cyclePage, pageText } from '@loopwright/sheets';
 import { sentence, type UnitSystem, type Voice, voice } from '@loopwright/words';
 import type { Command } from 'commander';
 import { checkNames, momentOf, textWidth } from '../asked-of-plant.ts';
-import { curveCsv } from '../curve-csv.ts';
+
 import { addReaderOptions, choice } from '../options.ts';
 import { todayAsked } from '../outlet-asked.ts';
 import { readPlant } from '../read-plant.ts';

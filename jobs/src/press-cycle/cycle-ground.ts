@@ -8,7 +8,8 @@ import { type Stack, stackOf } from './stack.ts';
 
 /** The things of a plant that a press cycle is made from. */
 export interface CycleThings {
-  readonly line: Line;
+  /** Where the press is plugged in. */
+  readonly line: Line | undefined;
   readonly belt: Belt;
   readonly press: Press;
   readonly recipe: Recipe;

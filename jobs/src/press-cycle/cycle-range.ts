@@ -69,9 +69,12 @@ const picks: Readonly<Record<keyof Ranged, (cycle: Cycle) => number>> = {
  *
  * @param ground - input and where its numbers came from
  * @param middle - the cycle as computed
+ * @param withRange - false for the numbers alone, which cost no further cycle
  */
-export function cycleRange(ground: CycleGround, middle: Cycle): CycleRange {
-  const swings = swingsOf(ground).map((swing) => swing.map((input) => runCycle({ ...input, probes: [] })));
+export function cycleRange(ground: CycleGround, middle: Cycle, withRange = true): CycleRange {
+  const swings = (withRange ? swingsOf(ground) : []).map((swing) =>
+    swing.map((input) => runCycle({ ...input, probes: [] })),
+  );
   const runs = swings.map((swing) => swing.filter((run) => run.status === 'ok'));
   const ranged = (kind: Quantity['kind'], pick: (cycle: Cycle) => number): Quantity => {
     const value = pick(middle);

@@ -42,11 +42,11 @@ const airSwing_K = 5;
 /**
  * The outlet of a line for a press, with what somebody says of today before what the line holds.
  *
- * @param line - its outlet and its air
+ * @param line - its outlet and its air; without one the nominal voltage of the press and usual air
  * @param press - its own lead and its nominal voltage
  * @param today - what differs today
  */
-export function outletOf(line: Line, press: Press, today: Today = {}): Outlet {
+export function outletOf(line: Line | undefined, press: Press, today: Today = {}): Outlet {
   const volts = said('voltage', today.volts_V, line, 'outletVoltage_V') ?? nominalVolts(press);
   const breaker = said('current', today.breaker_A, line, 'outletBreaker_A');
   const own = ownLead(press);
@@ -70,17 +70,22 @@ export function outletOf(line: Line, press: Press, today: Today = {}): Outlet {
 
 type LineNumber = 'outletVoltage_V' | 'outletBreaker_A';
 
-function said(kind: Quantity['kind'], today: number | undefined, line: Line, field: LineNumber): Quantity | undefined {
+function said(
+  kind: Quantity['kind'],
+  today: number | undefined,
+  line: Line | undefined,
+  field: LineNumber,
+): Quantity | undefined {
   if (today !== undefined) return { value: today, kind, source: 'person' };
-  const value = line[field];
-  return value === undefined ? undefined : given(kind, value, line, field);
+  const value = line?.[field];
+  return line === undefined || value === undefined ? undefined : given(kind, value, line, field);
 }
 
 function nominalVolts(press: Press): Quantity {
   return example('voltage', press.nominalVoltage_V ?? usualMains_V);
 }
 
-function airOf(line: Line, { air_degC }: Today): Quantity {
+function airOf(line: Line | undefined, { air_degC }: Today): Quantity {
   const prior = lineAir.airTemperature_degC;
   const around = (air: Quantity): Quantity => ({ ...air, low: air.value - airSwing_K, high: air.value + airSwing_K });
   if (air_degC !== undefined) return around({ value: air_degC, kind: 'temperature', source: 'person' });
@@ -101,12 +106,12 @@ function ownLead(press: Press): Quantity {
     : computed('resistance', worked);
 }
 
-function extensionLead(line: Line, today: Today): Quantity | undefined {
-  const length_m = today.lead_m ?? line.outletLead_m ?? 0;
+function extensionLead(line: Line | undefined, today: Today): Quantity | undefined {
+  const length_m = today.lead_m ?? line?.outletLead_m ?? 0;
   if (length_m === 0) return undefined;
   return computed(
     'resistance',
-    leadResistance(length_m, today.leadSection_m2 ?? line.outletLeadSection_m2 ?? usualExtension_m2),
+    leadResistance(length_m, today.leadSection_m2 ?? line?.outletLeadSection_m2 ?? usualExtension_m2),
   );
 }
 

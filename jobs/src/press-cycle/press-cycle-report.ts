@@ -12,19 +12,21 @@ export interface PressCycleOptions extends Pick<CardOptions, 'now' | 'press'> {
   readonly today?: Today;
 }
 
-/** The press cycle of one position, with what it was made from. */
+/** The press cycle of one position, or of a recipe that is looked at apart from any, with what it was made from. */
 export interface PressCycleReport {
   readonly now: string;
   readonly engine: string;
   /** Fingerprint of the inputs: the same inputs make the same one. */
   readonly revision: string;
   readonly plant: { readonly id: string; readonly name: string };
-  readonly position: Position;
-  readonly line: Line;
+  readonly position?: Position;
+  readonly line?: Line;
   readonly belt: Belt;
   readonly press?: Press;
   readonly recipe?: Recipe;
   readonly template?: Template;
+  /** True when somebody tries settings that are no longer those of the recipe. */
+  readonly tried?: boolean;
   /** Absent without a press or a recipe. */
   readonly cycle?: PressCycle | NoCycle;
   readonly warnings: readonly CycleWarning[];

@@ -66,15 +66,16 @@ const touch_s = 10;
  * The press cycle of a belt in a press at an outlet: the time line with its range, energy and current, the grade.
  *
  * @param things - line, belt, press, recipe; template, roll and today where they are known
+ * @param withRange - false while somebody moves a slider: the same numbers without their ranges, in a third of the time
  * @returns the cycle, or why there is none
  */
-export function pressCycle(things: CycleThings): PressCycle | NoCycle {
+export function pressCycle(things: CycleThings, withRange = true): PressCycle | NoCycle {
   const ground = cycleGround(things);
   const middle = runCycle(ground.input);
   if (middle.status !== 'ok') return middle;
   const curve = cycleCurve(ground.input, middle);
   if (curve === undefined) return { status: 'none', code: 'no-result', path: '', data: { formula: 'cycle' } };
-  const { whole, ...marks } = cycleRange(ground, middle);
+  const { whole, ...marks } = cycleRange(ground, middle, withRange);
   const edge = edgeGrade(ground);
   return {
     status: 'ok',

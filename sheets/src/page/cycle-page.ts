@@ -17,12 +17,17 @@ import type { Page, Section } from './page.ts';
  */
 export function cyclePage(report: PressCycleReport, voice: Voice): Page {
   const reader: CycleReader = { report, voice, display: voiceOfDisplay(report.press, voice) };
-  const { line, position, plant, press, recipe, belt, engine, revision, now } = report;
-  const place = [line.name, ...(position.name ? [position.name] : []), plant.name];
-  const what = [belt.id, ...(recipe ? [recipe.id] : []), ...(press ? [press.name] : [])];
+  const { line, position, plant, press, recipe, belt, engine, revision, now, tried } = report;
+  const place = [...(line ? [line.name] : []), ...(position?.name ? [position.name] : []), plant.name];
+  const what = [
+    belt.id,
+    ...(recipe ? [recipe.id] : []),
+    ...(tried ? [voice.say('cycle.tried')] : []),
+    ...(press ? [press.name] : []),
+  ];
   return {
     language: voice.language,
-    title: `${line.id} · ${position.number}`,
+    title: position ? `${position.line} · ${position.number}` : (recipe?.id ?? belt.id),
     subtitle: [voice.say('cycle.title'), ...what, ...place].join(' · '),
     state: stateOf(reader),
     time: timeOf(reader),

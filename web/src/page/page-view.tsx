@@ -57,7 +57,8 @@ function PageHead({ page }: { readonly page: Page }) {
   );
 }
 
-function SectionView({ section }: { readonly section: Section }) {
+/** One part of a page. */
+export function SectionView({ section }: { readonly section: Section }) {
   const id = partId(section);
   return (
     <section className="part" aria-labelledby={id}>

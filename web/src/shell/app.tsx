@@ -9,6 +9,8 @@ import { LabelsPlace } from '../places/labels/labels-place-later.tsx';
 import { firstTorn } from '../places/lines/first-action.tsx';
 import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
+import { isRecipesAddress } from '../places/recipes/recipes-address.ts';
+import { RecipesPlace } from '../places/recipes/recipes-place-later.tsx';
 import { scanAddress } from '../places/scan/scan-address.ts';
 import { ScanPlace } from '../places/scan/scan-place-later.tsx';
 import { startAddress } from '../places/start/start-address.ts';
@@ -100,6 +102,7 @@ function Places({ plant, position }: PlacesProps) {
   const [path] = useLocation();
   if (/^\/stores(\/|$)/.test(path)) return <StoresPlace path={path.slice('/stores'.length)} now={now} card={card} />;
   if (path === scanAddress) return <ScanPlace plant={plant} overview={overview} card={card} />;
+  if (isRecipesAddress(path)) return <RecipesPlace path={path} plant={plant} now={now} card={card} />;
   if (isLabelsAddress(path)) return <LabelsPlace path={path} plant={plant} now={now} card={card} />;
   return (
     <div className="shell">

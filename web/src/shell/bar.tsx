@@ -1,13 +1,14 @@
 import type { Plant } from '@loopwright/plant';
 import { useState } from 'react';
-import { Link } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { Mark } from '../page/mark.tsx';
+import { recipesAddress } from '../places/recipes/recipes-address.ts';
 import { SettingsPanel } from '../settings/settings-panel.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { WhoWorks } from '../who/who-works.tsx';
 
 interface BarProps {
-  readonly place: 'lines' | 'card' | 'stores' | 'start' | 'scan';
+  readonly place: 'lines' | 'card' | 'stores' | 'start' | 'scan' | 'recipes';
   readonly plant: Plant | undefined;
   /** Where the card leads: the one that is open, else the torn one. */
   readonly card: string | undefined;
@@ -18,7 +19,10 @@ interface BarProps {
 /** On a phone the bar above the page, on a wide screen the column of places on its left. */
 export function Bar({ place, plant, card, back }: BarProps) {
   const { say } = useSpeech();
-  const [open, setOpen] = useState(false);
+  const [path] = useLocation();
+  // Settings that stay open would hide what somebody has gone to.
+  const [openAt, setOpenAt] = useState<string>();
+  const open = openAt === path;
   return (
     <header className="bar" data-place={place} data-back={back !== undefined}>
       <p className="brand">Loopwright</p>
@@ -33,7 +37,7 @@ export function Bar({ place, plant, card, back }: BarProps) {
         className="button settings-button"
         aria-expanded={open}
         aria-controls="settings"
-        onClick={() => setOpen(!open)}
+        onClick={() => setOpenAt(open ? undefined : path)}
       >
         {say('app.settings')}
       </button>
@@ -56,6 +60,9 @@ function Places({ place, card }: Pick<BarProps, 'place' | 'card'>) {
           {say('card.title')}
         </Link>
       )}
+      <Link href={recipesAddress} className="place" aria-current={place === 'recipes' ? 'page' : undefined}>
+        {say('app.recipes')}
+      </Link>
       <Link href="/stores" className="place" aria-current={place === 'stores' ? 'page' : undefined}>
         {say('stores.title')}
       </Link>

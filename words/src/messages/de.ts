@@ -9,6 +9,7 @@ import { heatDe } from './heat/de.ts';
 import { labelsDe } from './labels/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
+import { recipesDe } from './recipes/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
 import { scanDe } from './scan/de.ts';
@@ -33,6 +34,7 @@ export const de: Catalogue = {
   ...heatDe,
   ...meaningsDe,
   ...missingDe,
+  ...recipesDe,
   ...recordsDe,
   ...refusalsDe,
   ...scanDe,

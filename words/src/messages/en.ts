@@ -8,6 +8,7 @@ import { heatEn } from './heat/en.ts';
 import { labelsEn } from './labels/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
+import { recipesEn } from './recipes/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
 import { scanEn } from './scan/en.ts';
@@ -32,6 +33,7 @@ export const en = {
   ...heatEn,
   ...meaningsEn,
   ...missingEn,
+  ...recipesEn,
   ...recordsEn,
   ...refusalsEn,
   ...scanEn,

@@ -9,6 +9,7 @@ import { heatEs } from './heat/es.ts';
 import { labelsEs } from './labels/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
+import { recipesEs } from './recipes/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
 import { scanEs } from './scan/es.ts';
@@ -33,6 +34,7 @@ export const es: Catalogue = {
   ...heatEs,
   ...meaningsEs,
   ...missingEs,
+  ...recipesEs,
   ...recordsEs,
   ...refusalsEs,
   ...scanEs,

@@ -3,31 +3,41 @@ import type { Voice } from '@loopwright/words';
 import { type PlotAxis, type PlotLine, plot } from '../../drawing/plot.ts';
 import type { Point, Stroke } from '../../drawing/shapes.ts';
 import { written } from '../figure.ts';
-import type { Block } from '../page.ts';
+import type { Block, Drawing } from '../page.ts';
 
-const width = 366;
 const minute_s = 60;
 /** What of the molar mass may be lost before a splice counts as over-fused; a prior without a source. */
-const damageLimit = 0.05;
+export const damageLimit = 0.05;
 /** The share axis ends here; a gap filled further runs out at the top. */
-const mostShare = 2.5;
+export const mostShare = 2.5;
 
-interface Drawn {
+/** How large a curve is drawn: on a phone narrower, so that its letters come out larger. */
+export interface CurveSize {
+  readonly width: number;
+  readonly temperatures: number;
+  readonly fusion: number;
+}
+
+const paperSize: CurveSize = { width: 366, temperatures: 110, fusion: 56 };
+
+export interface Drawn {
   readonly cycle: PressCycle;
   /** Speaks temperatures as the display of the press does. */
   readonly display: Voice;
   readonly voice: Voice;
+  readonly size?: CurveSize | undefined;
 }
 
 /** Temperatures of platens, sensors and belt, and below them bond, fill and damage, over the same time. */
 export function cycleCurves(drawn: Drawn): Block[] {
   return [
-    { kind: 'drawing', drawing: temperatures(drawn) },
-    { kind: 'drawing', drawing: fusion(drawn) },
+    { kind: 'drawing', drawing: temperatureCurves(drawn) },
+    { kind: 'drawing', drawing: fusionCurves(drawn) },
   ];
 }
 
-function temperatures({ cycle, display, voice }: Drawn) {
+/** Temperatures of platens, sensors and belt over the cycle. */
+export function temperatureCurves({ cycle, display, voice, size = paperSize }: Drawn): Drawing {
   const { curve, ready, dwellEnd, open, belt } = cycle;
   const line = (name: LineName, values: CurveLine, stroke: Stroke): PlotLine => ({
     label: voice.say(`cycle.line.${name}`),
@@ -42,10 +52,10 @@ function temperatures({ cycle, display, voice }: Drawn) {
       open: written(open, voice),
       peak: written(belt.peak, display),
     }),
-    width,
-    fieldHeight: 110,
-    x: timeAxis(cycle, voice),
-    y: temperatureAxis(cycle, display),
+    width: size.width,
+    fieldHeight: size.temperatures,
+    x: timeAxis(open.value, voice),
+    y: temperatureAxis([cycle], display),
     uprights: momentsOf(cycle, voice),
     lines: [
       line('top-platen', curve.topPlaten, { width: 0.7 }),
@@ -69,7 +79,8 @@ type LineName =
   | 'fill'
   | 'damage';
 
-function fusion({ cycle, voice }: Drawn) {
+/** Bond, fill and damage over the cycle, each as a share of what is wanted of it. */
+export function fusionCurves({ cycle, voice, size = paperSize }: Drawn): Drawing {
   const { curve, belt } = cycle;
   const fill = curve.fill_m.map((depth) => depth / belt.fillNeeded.value);
   const damage = curve.damage.map((share) => share / damageLimit);
@@ -89,15 +100,10 @@ function fusion({ cycle, voice }: Drawn) {
       fill: percent(fill.at(-1) ?? 0),
       damage: percent(damage.at(-1) ?? 0),
     }),
-    width,
-    fieldHeight: 56,
-    x: timeAxis(cycle, voice),
-    y: {
-      min: 0,
-      max: mostShare,
-      unit: '%',
-      ticks: [0, 0.5, 1, 1.5, 2, 2.5].map((at) => ({ at, text: voice.number(100 * at, 0) })),
-    },
+    width: size.width,
+    fieldHeight: size.fusion,
+    x: timeAxis(cycle.open.value, voice),
+    y: shareAxis(voice),
     level: 1,
     uprights: momentsOf(cycle, voice),
     lines: [
@@ -108,7 +114,12 @@ function fusion({ cycle, voice }: Drawn) {
   });
 }
 
-function pointsOf({ curve }: PressCycle, values: CurveLine): Point[] {
+export function shareAxis(voice: Voice): PlotAxis {
+  const ticks = [0, 0.5, 1, 1.5, 2, 2.5].map((at) => ({ at, text: voice.number(100 * at, 0) }));
+  return { min: 0, max: mostShare, unit: '%', ticks };
+}
+
+export function pointsOf({ curve }: PressCycle, values: CurveLine): Point[] {
   return curve.times_s.map((x, i) => ({ x, y: values[i] ?? 0 }));
 }
 
@@ -132,20 +143,23 @@ function ticksOf(min: number, max: number, by: number): number[] {
   return Array.from({ length: Math.floor(max / by + 1e-9) - first + 1 }, (_, i) => (first + i) * by);
 }
 
-function timeAxis({ open }: PressCycle, voice: Voice): PlotAxis {
-  const by = Math.max(1, step(open.value / minute_s, 10));
+export function timeAxis(end_s: number, voice: Voice): PlotAxis {
+  const by = Math.max(1, step(end_s / minute_s, 10));
   return {
     min: 0,
-    max: open.value,
+    max: end_s,
     unit: 'min',
-    ticks: ticksOf(0, open.value / minute_s, by).map((at) => ({ at: at * minute_s, text: voice.number(at, 0) })),
+    ticks: ticksOf(0, end_s / minute_s, by).map((at) => ({ at: at * minute_s, text: voice.number(at, 0) })),
   };
 }
 
 /** Ticks stand at round numbers of the unit that is shown. */
-function temperatureAxis({ curve }: PressCycle, display: Voice): PlotAxis {
-  const hottest = Math.max(...curve.topPlaten, ...curve.bottomPlaten, ...curve.beltBottom);
-  const coldest = Math.min(0, ...curve.beltTop);
+export function temperatureAxis(cycles: readonly PressCycle[], display: Voice): PlotAxis {
+  const curves = cycles.map(({ curve }) => curve);
+  const hottest = Math.max(
+    ...curves.flatMap(({ topPlaten, bottomPlaten, beltBottom }) => [...topPlaten, ...bottomPlaten, ...beltBottom]),
+  );
+  const coldest = Math.min(0, ...curves.flatMap(({ beltTop }) => beltTop));
   const us = display.units === 'us';
   const shown = (degC: number): number => (us ? degC * 1.8 + 32 : degC);
   const inside = (value: number): number => (us ? (value - 32) / 1.8 : value);

@@ -1,5 +1,7 @@
 import type { Page } from '@loopwright/sheets';
+import { Link } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
+import { trialAddress } from '../recipes/recipes-address.ts';
 import { PdfButton } from './pdf-button.tsx';
 
 /** What one does with a card that has been read: take it along on paper. */
@@ -11,6 +13,9 @@ export function CardEnds({ page, position }: { readonly page: Page; readonly pos
       <button type="button" className="button" onClick={() => window.print()}>
         {say('app.print')}
       </button>
+      <Link href={trialAddress('position', position)} className="button">
+        {say('recipes.open-cycle')}
+      </Link>
     </div>
   );
 }

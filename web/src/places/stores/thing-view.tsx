@@ -8,6 +8,7 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore } from '../../store/plant-store.ts';
 import { cardAddress } from '../card/card-address.ts';
 import { lineLabelsAddress, positionLabelAddress } from '../labels/labels-address.ts';
+import { recipeAddress, trialAddress } from '../recipes/recipes-address.ts';
 import { CheckDue } from './check-due.tsx';
 import type { Written } from './keep.ts';
 import { isMeasured, knownGeometry } from './line/geometry.ts';
@@ -82,10 +83,24 @@ function ThereThing({
           {say('labels.print-one')}
         </Link>
       ) : null}
+      <CycleLink kind={kind} id={id} />
       <ThingFacts kind={kind} thing={thing} />
       {line === undefined ? null : <LineParts plant={plant} line={line} />}
       <UsedBy plant={plant} kind={kind} id={id} />
     </>
+  );
+}
+
+/** The way from what a press cycle is made of to the cycle. */
+function CycleLink({ kind, id }: Pick<ThingViewProps, 'kind' | 'id'>) {
+  const { say } = useSpeech();
+  const trials = { belts: 'belt', presses: 'press', positions: 'position' } as const;
+  const isTried = (each: StoreKind): each is keyof typeof trials => Object.hasOwn(trials, each);
+  const href = kind === 'recipes' ? recipeAddress(id) : isTried(kind) ? trialAddress(trials[kind], id) : undefined;
+  return href === undefined ? null : (
+    <Link href={href} className="button">
+      {say('recipes.open-cycle')}
+    </Link>
   );
 }
 

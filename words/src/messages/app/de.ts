@@ -2,6 +2,7 @@ import type { appEn } from './en.ts';
 
 export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
   'app.lines': 'Linien',
+  'app.recipes': 'Heizprogramme',
   'app.places': 'Bereiche',
   'app.settings': 'Einstellungen',
   'app.language': 'Sprache',

@@ -1,6 +1,7 @@
 /** Sentences of the app around the pages it shows. */
 export const appEn = {
   'app.lines': 'Lines',
+  'app.recipes': 'Recipes',
   'app.places': 'Places',
   'app.settings': 'Settings',
   'app.language': 'Language',

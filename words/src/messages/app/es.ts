@@ -2,6 +2,7 @@ import type { appEn } from './en.ts';
 
 export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
   'app.lines': 'Líneas',
+  'app.recipes': 'Programas',
   'app.places': 'Lugares',
   'app.settings': 'Ajustes',
   'app.language': 'Idioma',

@@ -4,6 +4,7 @@ export const cycleDe: Readonly<Record<keyof typeof cycleEn, string>> = {
   'cycle.title': 'Presszyklus',
   'cycle.time': 'Öffnen nach etwa',
   'cycle.version': 'Loopwright {engine} · Zyklus {revision} · {moment}',
+  'cycle.tried': 'ausprobierte Werte, nicht das Heizprogramm',
   'cycle.no-time': 'Kein Zeitplan',
   'cycle.step.warnings': 'Zuerst klären',
   'cycle.step.timeline': 'Zeitplan',

@@ -3,6 +3,7 @@ export const cycleEn = {
   'cycle.title': 'Press cycle',
   'cycle.time': 'Open after about',
   'cycle.version': 'Loopwright {engine} · cycle {revision} · {moment}',
+  'cycle.tried': 'settings tried, not the recipe',
   'cycle.no-time': 'No time line',
   'cycle.step.warnings': 'Settle first',
   'cycle.step.timeline': 'Time line',

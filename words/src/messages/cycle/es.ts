@@ -4,6 +4,7 @@ export const cycleEs: Readonly<Record<keyof typeof cycleEn, string>> = {
   'cycle.title': 'Ciclo de prensa',
   'cycle.time': 'Abrir tras unos',
   'cycle.version': 'Loopwright {engine} · ciclo {revision} · {moment}',
+  'cycle.tried': 'valores de prueba, no los del programa',
   'cycle.no-time': 'Sin horario',
   'cycle.step.warnings': 'Aclarar antes',
   'cycle.step.timeline': 'Horario',
