@@ -80,7 +80,7 @@ export const fieldsDe: Readonly<Record<keyof typeof fieldsEn, string>> = {
   'field.presses.leadLength': 'Länge der Zuleitung',
   'field.presses.leadSection': 'Querschnitt einer Ader',
   'field.presses.leadResistance': 'Widerstand, hin und zurück',
-  'field.recipes.revision': 'Revision',
+  'field.recipes.revision': 'Stand',
   'field.recipes.top': 'Obere Heizplatte',
   'field.recipes.bottom': 'Untere Heizplatte',
   'field.recipes.ready_K': 'Heiß, wenn innerhalb ±',

@@ -82,7 +82,7 @@ export const geometryDe: Readonly<Record<keyof typeof geometryEn, string>> = {
   'field.lines.takeUpOn': 'Wie weit geht es noch straffer?',
   'fieldHelp.surveys.driveSnubDrop': 'Negativ, wenn sie über dieser Linie liegen.',
   'fieldHelp.surveys.takeUpSnubDrop': 'Negativ, wenn sie über dieser Linie liegen.',
-  'fieldHelp.pulleys.uncertainty': 'Eine Standardabweichung von x und von y.',
+  'fieldHelp.pulleys.uncertainty': 'In zwei von drei Fällen liegen x und y so nah am wahren Wert.',
   'fieldHelp.lines.takeUpBack': 'Vom jetzigen Stand bis zum losen Anschlag.',
   'fieldHelp.lines.takeUpOn': 'Vom jetzigen Stand bis zum straffen Anschlag.',
   'choice.role.end': 'Endscheibe',

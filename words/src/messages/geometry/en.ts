@@ -78,7 +78,7 @@ export const geometryEn = {
   'field.lines.takeUpOn': 'How far can it still go tighter?',
   'fieldHelp.surveys.driveSnubDrop': 'Negative when they lie above that line.',
   'fieldHelp.surveys.takeUpSnubDrop': 'Negative when they lie above that line.',
-  'fieldHelp.pulleys.uncertainty': 'One standard deviation of x and of y.',
+  'fieldHelp.pulleys.uncertainty': 'In two of three cases x and y lie this near to the true value.',
   'fieldHelp.lines.takeUpBack': 'From where it stands now to its slack stop.',
   'fieldHelp.lines.takeUpOn': 'From where it stands now to its tight stop.',
   'choice.role.end': 'end pulley',

@@ -81,7 +81,7 @@ export const geometryEs: Readonly<Record<keyof typeof geometryEn, string>> = {
   'field.lines.takeUpOn': '¿Cuánto puede tensarse todavía?',
   'fieldHelp.surveys.driveSnubDrop': 'Negativo si quedan por encima de esa línea.',
   'fieldHelp.surveys.takeUpSnubDrop': 'Negativo si quedan por encima de esa línea.',
-  'fieldHelp.pulleys.uncertainty': 'Una desviación típica de x y de y.',
+  'fieldHelp.pulleys.uncertainty': 'En dos de cada tres casos x e y distan como mucho esto del valor real.',
   'fieldHelp.lines.takeUpBack': 'Desde donde está ahora hasta el tope flojo.',
   'fieldHelp.lines.takeUpOn': 'Desde donde está ahora hasta el tope tenso.',
   'choice.role.end': 'polea de extremo',
