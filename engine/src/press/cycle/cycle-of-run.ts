@@ -27,7 +27,7 @@ const joulesPerWattHour = 3600;
  * @param marks - its times and the temperatures at them
  * @returns cycle
  * @source derived: extremes, means and sums over the run
- * @verified CYCLE-01 ready of the light press
+ * @verified CYCLE-01 ready
  */
 export function resultOf(run: PressRun, marks: Marks): Cycle {
   const { input, march } = run;

@@ -25,7 +25,7 @@ const firstCooling_s = 1;
  * @throws set-point-not-reached, never-cools, no-belt, no-layers, too-many-layers, contact-count, areas-differ, unknown-control, not-finite, out-of-range
  * @validity one direction; platens of one temperature; heat of mixing and reaction left out; not measured on a press
  * @source energy balance of platens and layers; RODASP in time
- * @verified CYCLE-01 ready of the light press
+ * @verified CYCLE-01 ready
  */
 export function cycle(input: CycleInput, exactness?: Exactness): CycleResult {
   checkCycle(input);

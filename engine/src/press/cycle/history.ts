@@ -1,6 +1,6 @@
 import type { Cells } from '../march/cells.ts';
 import { nextTemperatureOf, temperatureOf } from '../march/cells.ts';
-import { temperatureInside } from '../march/inside.ts';
+import { lookInside, temperatureInside } from '../march/inside.ts';
 import { type Slab, timeOf } from '../march/slab.ts';
 import type { Place } from '../stack/probe-place.ts';
 import { addRates, type RateTable, rateCount } from './rate-table.ts';
@@ -8,6 +8,8 @@ import { addRates, type RateTable, rateCount } from './rate-table.ts';
 /** What happens at places in the stack: temperature, its peak, and the sums of the three rates of fusion. */
 export interface History {
   readonly count: number;
+  /** How many of the places, from the first, have rates: the platens have none. */
+  readonly fusing: number;
   readonly upper: Int32Array;
   readonly lower: Int32Array;
   /** Weight of the lower unknown. */
@@ -24,17 +26,20 @@ export interface History {
   /** Healing, flow and scission of each place, one place after the other; now and at the step's start. */
   readonly sums: Float64Array;
   readonly before: Float64Array;
+  /** False while every place is too cold for any of the rates in the step recorded last. */
+  active: boolean;
 }
 
 /** Simpson's rule stays exact enough over this share of the melt width. */
 const panelWidths = 0.7;
 const mostPanels = 24;
+const platens = 2;
 
 /**
  * History of places that has not begun.
  *
  * @param slab - stack at its start
- * @param places - where
+ * @param places - where, the two platens last
  * @param rates - tabulated rates of fusion
  * @param meltWidth_K - width of the melt gate [K]
  * @returns history
@@ -44,6 +49,7 @@ export function makeHistory(slab: Slab, places: readonly Place[], rates: RateTab
   const count = places.length;
   const history: History = {
     count,
+    fusing: count - platens,
     upper: Int32Array.from(places, ({ upper }) => upper),
     lower: Int32Array.from(places, ({ lower }) => lower),
     share: Float64Array.from(places, ({ share }) => share),
@@ -54,8 +60,9 @@ export function makeHistory(slab: Slab, places: readonly Place[], rates: RateTab
     next: new Float64Array(count),
     peak: new Float64Array(count),
     peakAt_s: new Float64Array(count),
-    sums: new Float64Array(rateCount * count),
-    before: new Float64Array(rateCount * count),
+    sums: new Float64Array(rateCount * (count - platens)),
+    before: new Float64Array(rateCount * (count - platens)),
+    active: false,
   };
   for (let n = 0; n < count; n += 1) {
     const upper = temperatureOf(slab.cells, history.upper[n] as number);
@@ -76,23 +83,23 @@ function readNext({ count, upper, lower, share, next }: History, cells: Cells): 
 }
 
 /**
- * Temperature of a place inside the step tried last.
+ * Temperature of a place where `lookInside` last looked.
  *
  * @param history - history with the place
- * @param cells - unknowns with that step
+ * @param cells - unknowns
  * @param n - which place [1]
- * @param at - where in the step [1], 0 to 1
  * @returns temperature [degC]
- * @source third-order interpolation, straight line between neighbours
+ * @source derived: straight line between neighbours
  */
-export function placeInside({ upper, lower, share }: History, cells: Cells, n: number, at: number): number {
-  const above = temperatureInside(cells, upper[n] as number, at);
+export function placeInside({ upper, lower, share }: History, cells: Cells, n: number): number {
+  const above = temperatureInside(cells, upper[n] as number);
   const weight = share[n] as number;
-  return weight === 0 ? above : above + weight * (temperatureInside(cells, lower[n] as number, at) - above);
+  return weight === 0 ? above : above + weight * (temperatureInside(cells, lower[n] as number) - above);
 }
 
 function readMiddle(history: History, cells: Cells, at: number): void {
-  for (let n = 0; n < history.count; n += 1) history.middle[n] = placeInside(history, cells, n, at);
+  lookInside(cells, at);
+  for (let n = 0; n < history.count; n += 1) history.middle[n] = placeInside(history, cells, n);
 }
 
 /**
@@ -103,35 +110,43 @@ function readMiddle(history: History, cells: Cells, at: number): void {
  * @param step_s - length of the step [s]
  * @returns nothing
  * @source Simpson's rule with the interpolated middle
- * @verified CYCLE-01 light Alder-24: healing
+ * @verified CYCLE-01 healing
  */
 export function recordStep(history: History, slab: Slab, step_s: number): void {
-  const { count, now, next, sums, before, rates } = history;
+  const { count, now, next, rates } = history;
   readNext(history, slab.cells);
-  for (let n = 0; n < sums.length; n += 1) before[n] = sums[n] as number;
   let change = 0;
   let hottest = now[0] as number;
+  let rising = true;
   for (let n = 0; n < count; n += 1) {
     const start = now[n] as number;
     const end = next[n] as number;
+    if (end < start) rising = false;
     change = Math.max(change, Math.abs(end - start));
     hottest = Math.max(hottest, start, end);
   }
-  readMiddle(history, slab.cells, 0.5);
+  history.active = hottest > rates.lowest_degC;
+  // A cold stack that warms up has its peak at the end of the step, and nothing happens in it.
+  if (history.active || !rising) readMiddle(history, slab.cells, 0.5);
+  else history.middle.set(next);
   notePeaks(history, timeOf(slab), step_s);
-  if (hottest <= rates.lowest_degC) return;
-  const panels = Math.min(mostPanels, Math.ceil(change / history.panel_K) || 1);
+  if (history.active) addStep(history, slab, step_s, Math.min(mostPanels, Math.ceil(change / history.panel_K) || 1));
+}
+
+function addStep(history: History, slab: Slab, step_s: number, panels: number): void {
+  const { now, next, middle, sums, before } = history;
+  for (let n = 0; n < sums.length; n += 1) before[n] = sums[n] as number;
   const sixth_s = step_s / (6 * panels);
   addAll(history, now, sixth_s);
   addAll(history, next, sixth_s);
   for (let i = 1; i < 2 * panels; i += 1) {
     if (panels > 1) readMiddle(history, slab.cells, i / (2 * panels));
-    addAll(history, history.middle, (i % 2 === 0 ? 2 : 4) * sixth_s);
+    addAll(history, middle, (i % 2 === 0 ? 2 : 4) * sixth_s);
   }
 }
 
-function addAll({ count, rates, sums }: History, at: Float64Array, weight_s: number): void {
-  for (let n = 0; n < count; n += 1) addRates(rates, at[n] as number, weight_s, sums, rateCount * n);
+function addAll({ fusing, rates, sums }: History, at: Float64Array, weight_s: number): void {
+  for (let n = 0; n < fusing; n += 1) addRates(rates, at[n] as number, weight_s, sums, rateCount * n);
 }
 
 /** A peak inside the step is the vertex of the parabola through start, middle and end. */
@@ -142,11 +157,11 @@ function notePeaks({ count, now, middle, next, peak, peakAt_s }: History, start_
     const third = next[n] as number;
     let top = third;
     let share = 1;
-    const bend = first - 2 * second + third;
-    const vertex = 0.5 + (0.25 * (first - third)) / bend;
-    if (bend < 0 && vertex > 0 && vertex < 1) {
-      share = vertex;
-      const off = 2 * vertex - 1;
+    // Only a parabola that rises at the start and falls at the end has its vertex inside.
+    if (4 * second > 3 * first + third && 4 * second > first + 3 * third) {
+      const bend = first - 2 * second + third;
+      share = 0.5 + (0.25 * (first - third)) / bend;
+      const off = 2 * share - 1;
       top = second + 0.5 * off * (third - first) + 0.5 * off * off * bend;
     }
     if (top > (peak[n] as number)) {

@@ -32,7 +32,7 @@ const mostAtOnce = 20;
  * @param end_s - when it ends in any case [s], counted from switching on
  * @returns what ended it
  * @source events by the cubic inside a step, then the step again to that time
- * @verified CYCLE-01 ready of the light press
+ * @verified CYCLE-01 ready
  */
 export function runPhase(run: PressRun, goal: Goal, end_s: number): PhaseOutcome {
   const { slab } = run.march;
@@ -106,19 +106,31 @@ function noteControl(run: PressRun, side: 'top' | 'bottom', step_s: number): voi
   }
 }
 
-/** Looks for a change of sign up to a little beyond the step's end, at its middle too. */
+/** Looks for a change of sign at the step's middle and up to a little beyond its end. */
 function noteRoot(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, step_s: number): void {
-  const beyond = 1 + exact_s / step_s;
-  if (!(passedBy(run, kind, goal, 0.5) > 0 || passedBy(run, kind, goal, beyond) > 0)) return;
+  const atEnd = passedBy(run, kind, goal, 1);
+  const atStart = passedBy(run, kind, goal, 0);
+  // What is left at the step's end may be met within the accuracy of the time.
+  const soon = atEnd <= 0 && atEnd + Math.max(0, atEnd - atStart) * (exact_s / step_s) > 0;
+  const late = atEnd > 0 || soon;
+  if (!late && passedBy(run, kind, goal, 0.5) <= 0) return;
+  const share = soon ? 1 : atStart >= 0 ? 0 : rootShare(run, kind, goal, late ? 1 : 0.5, step_s);
+  if (share * step_s < run.event.at_s) {
+    run.event.kind = kind;
+    run.event.at_s = share * step_s;
+  }
+}
+
+/** Regula falsi with halving of the value that stays (Illinois), between the step's start and a share of it. */
+function rootShare(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, end: number, step_s: number): number {
   let low = 0;
-  let high = passedBy(run, kind, goal, 0.5) > 0 ? 0.5 : beyond;
+  let high = end;
   let below = passedBy(run, kind, goal, low);
   let above = passedBy(run, kind, goal, high);
-  if (below >= 0) high = 0;
-  // Regula falsi with halving of the value that stays (Illinois).
   for (let i = 0; i < rootIterations && (high - low) * step_s > 1e-7; i += 1) {
     const middle = low + ((high - low) * below) / (below - above);
     const value = passedBy(run, kind, goal, middle);
+    if (Math.abs(value) < 1e-9) return middle;
     if (value > 0) {
       high = middle;
       above = value;
@@ -128,16 +140,8 @@ function noteRoot(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, st
       below = value;
       above *= 0.5;
     }
-    if (Math.abs(value) < 1e-10) {
-      high = middle;
-      break;
-    }
   }
-  const at_s = high * step_s;
-  if (at_s < run.event.at_s) {
-    run.event.kind = kind;
-    run.event.at_s = at_s;
-  }
+  return high;
 }
 
 function passedBy(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, share: number): number {

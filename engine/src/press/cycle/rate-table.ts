@@ -13,11 +13,11 @@ export interface RateTable {
 export const rateCount = 3;
 const hottest_degC = 360;
 const coldest_degC = -50;
-/** Below it even scission, which no melt gate holds back, adds nothing that shows. */
-const inert_degC = 90;
+/** Below it even scission, which no melt gate holds back, adds less than a hundred-thousandth of what a press adds. */
+const inert_degC = 100;
 const rates = [healingRate_1_s, fluidity_1_Pa_s, scissionRate_1_s] as const;
-/** Melt widths below the melting peak at which the gate is shut to a hundred-millionth. */
-const shutWidths = 18;
+/** Melt widths below the melting peak at which gate and Arrhenius factor together leave less than a millionth. */
+const shutWidths = 9;
 const widest_K = 2;
 
 /**

@@ -1,4 +1,4 @@
-import { sensorInside } from '../march/inside.ts';
+import { lookInside, sensorInside } from '../march/inside.ts';
 import { timeOf } from '../march/slab.ts';
 import { type History, placeInside } from './history.ts';
 import type { PressRun } from './press-run.ts';
@@ -11,6 +11,7 @@ import { rateAt, rateCount } from './rate-table.ts';
 function sumInside(history: History, place: number, which: number, step_s: number, share: number): number {
   const { rates, now, next, before, sums } = history;
   const at = rateCount * place + which;
+  if (!history.active) return sums[at] as number;
   const start = before[at] as number;
   const rise = (sums[at] as number) - start;
   const first = Math.min(step_s * rateAt(rates, now[place] as number, which), 3 * rise);
@@ -27,7 +28,7 @@ function sumInside(history: History, place: number, which: number, step_s: numbe
  * @source derived: bisection on the sum inside the step
  */
 export function noteBond(run: PressRun, step_s: number): void {
-  if (run.bonded_s !== null) return;
+  if (run.bonded_s !== null || !run.history.active) return;
   const { history, beltPlaces } = run;
   const { before, sums } = history;
   for (let n = 0; n < beltPlaces; n += 1) if ((sums[rateCount * n] as number) < 1) return;
@@ -79,17 +80,18 @@ export function takeSamples(run: PressRun, step_s: number): void {
 function takeSample({ samples, march, history, beltPlaces, input }: PressRun, step_s: number, share: number): void {
   const { rows, columns } = samples;
   const { cells, top, bottom } = march.slab;
+  lookInside(cells, share);
   const probes = input.probes.length;
   const first = samples.taken * columns;
   const late = first + (1 + rateCount) * probes;
   for (let p = 0; p < probes; p += 1) {
-    rows[first + p] = placeInside(history, cells, beltPlaces + p, share);
+    rows[first + p] = placeInside(history, cells, beltPlaces + p);
     for (let which = 0; which < rateCount; which += 1) {
       rows[first + probes + rateCount * p + which] = sumInside(history, beltPlaces + p, which, step_s, share);
     }
   }
-  rows[late] = placeInside(history, cells, history.count - 2, share);
-  rows[late + 1] = placeInside(history, cells, history.count - 1, share);
+  rows[late] = placeInside(history, cells, history.count - 2);
+  rows[late + 1] = placeInside(history, cells, history.count - 1);
   rows[late + 2] = sensorInside(top, share);
   rows[late + 3] = sensorInside(bottom, share);
 }

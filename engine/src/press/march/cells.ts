@@ -11,6 +11,8 @@ export interface Cells {
   readonly numbers: Float64Array;
   /** Tables of enthalpy, one after the other; see `stack/enthalpy-table.ts`. */
   readonly tables: Float64Array;
+  /** Runs of records with one table: begin of the first, end of the last, begin of the table. */
+  readonly tabled: readonly TabledRun[];
   /** True when a conductivity changes with temperature. */
   readonly sloped: boolean;
 }
@@ -36,8 +38,8 @@ export const record = {
   /** Linear and true temperature at the step's end. */
   LINEAR: 13,
   NEXT: 14,
-  /** Where its table of enthalpy begins; below 0 where capacity does not change. */
-  TABLE: 15,
+  /** True temperature at the stage. */
+  STAGE: 15,
   ENTHALPY: 16,
   /** Specific heat, frozen at the step's start. */
   HEAT: 17,
@@ -48,17 +50,21 @@ export const record = {
   SLOPE: 21,
   /** Heat put into it beside what its neighbours send. */
   SOURCE: 22,
-  /** Flux to the next record. */
-  FLUX: 23,
   /** Response to a unit of heat at either plate. */
-  FROM_TOP: 24,
-  FROM_BOTTOM: 25,
-  STRIDE: 26,
+  FROM_TOP: 23,
+  FROM_BOTTOM: 24,
+  STRIDE: 25,
 } as const;
 
 const stages = 6;
-const { START, K, CAPACITY, UPPER, LOWER, NEXT, TABLE, ENTHALPY, HEAT, MASS, HALF, CONTACT, SLOPE, SOURCE, STRIDE } =
-  record;
+const { START, K, CAPACITY, UPPER, LOWER, NEXT, ENTHALPY, HEAT, MASS, HALF, CONTACT, SLOPE, SOURCE, STRIDE } = record;
+
+/** Neighbouring records whose temperature is looked up in one table. */
+export interface TabledRun {
+  readonly from: number;
+  readonly to: number;
+  readonly table: number;
+}
 
 /** Numbers of one record that do not change in time, and its start. */
 export interface CellParts {
@@ -85,13 +91,10 @@ export interface CellParts {
 export function makeCells(parts: readonly CellParts[], tables: Float64Array): Cells {
   const count = parts.length;
   const numbers = new Float64Array((count + 2) * STRIDE);
-  numbers[TABLE] = -1;
-  numbers[(count + 1) * STRIDE + TABLE] = -1;
   parts.forEach((part, index) => {
     const at = (index + 1) * STRIDE;
     numbers[at + START] = part.start_degC;
     numbers[at + CAPACITY] = part.mass_kg_m2 * part.specificHeat_J_kgK;
-    numbers[at + TABLE] = part.table;
     numbers[at + ENTHALPY] = part.enthalpy_J_kg;
     numbers[at + HEAT] = part.specificHeat_J_kgK;
     numbers[at + MASS] = part.mass_kg_m2;
@@ -104,7 +107,31 @@ export function makeCells(parts: readonly CellParts[], tables: Float64Array): Ce
     numbers[at + UPPER] = conductance_W_m2K;
     numbers[at + LOWER] = conductance_W_m2K;
   });
-  return { count, numbers, tables, sloped: parts.some((part) => part.conductivitySlope_1_K !== 0) };
+  const sloped = parts.some((part) => part.conductivitySlope_1_K !== 0);
+  return { count, numbers, tables, tabled: tabledRuns(parts), sloped };
+}
+
+function tabledRuns(parts: readonly CellParts[]): TabledRun[] {
+  const runs: { from: number; to: number; table: number }[] = [];
+  parts.forEach(({ table }, index) => {
+    if (table < 0) return;
+    const from = (index + 1) * STRIDE;
+    const open = runs.at(-1);
+    if (open !== undefined && open.to === from && open.table === table) open.to = from + STRIDE;
+    else runs.push({ from, to: from + STRIDE, table });
+  });
+  return runs;
+}
+
+/**
+ * Another set of unknowns in the same state.
+ *
+ * @param cells - unknowns
+ * @returns unknowns that share only what never changes
+ * @source derived: plain copy
+ */
+export function copyCells(cells: Cells): Cells {
+  return { ...cells, numbers: cells.numbers.slice() };
 }
 
 /**

@@ -55,7 +55,7 @@ export function makeHeaters(own: {
  * @param bottom - share of full power of the lower heater u_b [1]
  * @returns nothing
  * @source derived: Ohm's law; a share is the share of the time that the heater is on
- * @verified CYCLE-01 light Alder-24: peak current
+ * @verified CYCLE-01 peak current
  */
 export function driveHeaters(h: Heaters, top: number, bottom: number): void {
   const upper_S = top * (h[TOP_S] as number);

@@ -1,9 +1,9 @@
-import { tableTemperature_degC } from '../stack/enthalpy-table.ts';
 import { type Cells, record } from './cells.ts';
 import { type End, endField } from './end.ts';
 import { rodasp } from './rodas.ts';
+import { lookUpTemperatures } from './sweeps.ts';
 
-const { START, K, LINEAR, TABLE, ENTHALPY, HEAT, STRIDE } = record;
+const { START, K, LINEAR, STAGE, STRIDE } = record;
 const [D20, D21, D22, D23] = rodasp.d2 as unknown as Four;
 const [D30, D31, D32, D33, D34] = rodasp.d3 as unknown as Five;
 const { SENSOR, INTEGRAL, NEXT_SENSOR, NEXT_INTEGRAL, K_SENSOR, K_INTEGRAL } = endField;
@@ -12,23 +12,42 @@ type Four = readonly [number, number, number, number];
 type Five = readonly [number, number, number, number, number];
 
 /**
- * Temperature of an unknown inside the step tried last.
+ * Temperatures of all unknowns inside the step tried last, written where the stages' temperatures stand.
  *
- * @param cells - unknowns with that step
- * @param index - which [1], 0 the upper plate, count - 1 the lower
+ * @param cells - unknowns with that step, changed
  * @param share - where in the step [1], 0 to 1
- * @returns temperature [degC]
+ * @returns nothing; `temperatureInside` reads them
  * @source third-order interpolation of RODASP, see `rodas.ts`
  * @verified MARCH-05 interpolation inside a step
  */
-export function temperatureInside({ numbers, tables }: Cells, index: number, share: number): number {
-  const j = (index + 1) * STRIDE;
-  const start = numbers[j + START] as number;
-  const linear = inside(start, numbers[j + LINEAR] as number, numbers, j + K, share);
-  const table = numbers[j + TABLE] as number;
-  if (table < 0) return linear;
-  const enthalpy = (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * (linear - start);
-  return tableTemperature_degC(tables, table, enthalpy);
+export function lookInside(cells: Cells, share: number): void {
+  const { numbers, count } = cells;
+  const bow = share * (1 - share);
+  const w0 = bow * (D20 + share * D30);
+  const w1 = bow * (D21 + share * D31);
+  const w2 = bow * (D22 + share * D32);
+  const w3 = bow * (D23 + share * D33);
+  const w4 = bow * share * D34;
+  for (let j = STRIDE; j <= count * STRIDE; j += STRIDE) {
+    const start = numbers[j + START] as number;
+    const early = w0 * (numbers[j + K] as number) + w1 * (numbers[j + K + 1] as number);
+    const late = w2 * (numbers[j + K + 2] as number) + w3 * (numbers[j + K + 3] as number);
+    const straight = start + share * ((numbers[j + LINEAR] as number) - start);
+    numbers[j + STAGE] = straight + (early + late) + w4 * (numbers[j + K + 4] as number);
+  }
+  lookUpTemperatures(cells, STAGE, STAGE);
+}
+
+/**
+ * Temperature of an unknown where `lookInside` last looked.
+ *
+ * @param cells - unknowns
+ * @param index - which [1], 0 the upper plate, count - 1 the lower
+ * @returns temperature [degC]
+ * @source derived: plain look-up
+ */
+export function temperatureInside({ numbers }: Cells, index: number): number {
+  return numbers[(index + 1) * STRIDE + STAGE] as number;
 }
 
 /** Cubic through start and end of a step, bent by its stages, which stand in `k` from `at` on. */

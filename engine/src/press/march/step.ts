@@ -1,13 +1,23 @@
-import { type Cells, record } from './cells.ts';
+import { record } from './cells.ts';
 import { couplePlates, respondToPlates } from './couple.ts';
 import { acceptEnd, endAtStage, endField, finishEnd, foldEnd, linearizeEnd, unfoldEnd } from './end.ts';
 import { driveHeaters, heaterField, slopeHeaters } from './heaters.ts';
 import { lastStage, quadratureWeights, rodasp } from './rodas.ts';
 import { type Slab, slabField } from './slab.ts';
 import { sourceAtStage, sourceSlope } from './source.ts';
-import { acceptCells, factorCells, finishCells, slopeFluxes, stageTemperature, sweepDown, sweepUp } from './sweeps.ts';
+import {
+  acceptCells,
+  factorCells,
+  finishCells,
+  fluxOfStage,
+  freezeCapacities,
+  slopeFluxes,
+  sumStages,
+  sweepDown,
+  sweepUp,
+} from './sweeps.ts';
 
-const { K, UPPER, LOWER, SOURCE, FLUX, STRIDE } = record;
+const { K, STAGE, STRIDE } = record;
 const { gamma } = rodasp;
 const { AMBIENT, GIVEN, LOSS, SHARE_SLOPE, SHARE_CONSTANT, STAGE_SHARE, K_SHARE, NEXT_SUPPLIED, NEXT_LOST } = endField;
 const { TOP, BOTTOM, PLUG, PLUG_BY_TOP, PLUG_BY_BOTTOM } = heaterField;
@@ -44,6 +54,7 @@ function prepare(slab: Slab, step_s: number): void {
   const lowerSlope = bottom.numbers[SHARE_SLOPE] as number;
   const atTop = (top.numbers[LOSS] as number) - (heaters[TOP_BY_TOP] as number) * upperSlope;
   const atBottom = (bottom.numbers[LOSS] as number) - (heaters[BOTTOM_BY_BOTTOM] as number) * lowerSlope;
+  freezeCapacities(cells);
   factorCells(cells, 1 / (step_s * gamma), atTop, atBottom);
   slab.coupled = heaters[TOP_BY_BOTTOM] !== 0 && heaters[BOTTOM_BY_TOP] !== 0 && (upperSlope !== 0 || lowerSlope !== 0);
   if (slab.coupled) respondToPlates(cells);
@@ -61,13 +72,14 @@ function runStage(slab: Slab, stage: number, step_s: number): void {
   const { numbers, count } = cells;
   const perStep_1_s = 1 / step_s;
   if (stage > 0) driveAtStage(slab, stage);
-  const upper = stageTemperature(cells, STRIDE, stage);
-  const lower = stageTemperature(cells, count * STRIDE, stage);
+  if (source !== undefined) sourceAtStage(source, slab.numbers[TIME] as number, stage, step_s, cells);
+  sumStages(cells, stage, perStep_1_s);
+  const upper = numbers[STRIDE + STAGE] as number;
+  const lower = numbers[count * STRIDE + STAGE] as number;
   foldEnd(top, stage, upper, perStep_1_s);
   foldEnd(bottom, stage, lower, perStep_1_s);
-  if (source !== undefined) sourceAtStage(source, slab.numbers[TIME] as number, stage, step_s, cells);
-  drivePlates(slab, upper, lower);
-  sweepDown(cells, stage, perStep_1_s);
+  drivePlates(slab, stage, upper, lower);
+  sweepDown(cells, stage);
   sweepUp(cells, stage);
   if (slab.coupled) couplePlates(slab, stage);
   unfoldEnd(top, stage, numbers[STRIDE + K + stage] as number);
@@ -76,7 +88,7 @@ function runStage(slab: Slab, stage: number, step_s: number): void {
 }
 
 /** Heaters, given heat and losses of the plates, with sensors and controllers folded in. */
-function drivePlates({ top, bottom, heaters: h, cells }: Slab, upper: number, lower: number): void {
+function drivePlates({ top, bottom, heaters: h, cells }: Slab, stage: number, upper: number, lower: number): void {
   const { numbers: t } = top;
   const { numbers: b } = bottom;
   const topShare = t[SHARE_CONSTANT] as number;
@@ -85,9 +97,12 @@ function drivePlates({ top, bottom, heaters: h, cells }: Slab, upper: number, lo
   const bottomFolded = (h[BOTTOM_BY_BOTTOM] as number) * bottomShare + (h[BOTTOM_BY_TOP] as number) * topShare;
   const topLoss = (t[LOSS] as number) * (upper - (t[AMBIENT] as number));
   const bottomLoss = (b[LOSS] as number) * (lower - (b[AMBIENT] as number));
-  cells.numbers[STRIDE + SOURCE] = (h[TOP] as number) + (t[GIVEN] as number) - topLoss + topFolded;
-  cells.numbers[cells.count * STRIDE + SOURCE] =
-    (h[BOTTOM] as number) + (b[GIVEN] as number) - bottomLoss + bottomFolded;
+  const first = STRIDE + K + stage;
+  const last = cells.count * STRIDE + K + stage;
+  const { numbers } = cells;
+  numbers[first] = (numbers[first] as number) + ((h[TOP] as number) + (t[GIVEN] as number) - topLoss + topFolded);
+  numbers[last] =
+    (numbers[last] as number) + ((h[BOTTOM] as number) + (b[GIVEN] as number) - bottomLoss + bottomFolded);
 }
 
 /** Heat supplied and lost, and energy at the plug, summed with the stages' own weights so that they balance. */
@@ -105,8 +120,10 @@ function sumHeat(slab: Slab, stage: number, weight_s: number, upper: number, low
     (h[PLUG] as number) + (h[PLUG_BY_TOP] as number) * topShare + (h[PLUG_BY_BOTTOM] as number) * bottomShare;
   const first = upper + (cells.numbers[STRIDE + K + stage] as number);
   const last = lower + (cells.numbers[cells.count * STRIDE + K + stage] as number);
-  const intoTop = top.held ? fluxIn(cells, stage) : heatTop + (t[GIVEN] as number);
-  const intoBottom = bottom.held ? -fluxOut(cells, stage) : heatBottom + (b[GIVEN] as number);
+  const intoTop = top.held ? fluxOfStage(cells, STRIDE, stage) : heatTop + (t[GIVEN] as number);
+  const intoBottom = bottom.held
+    ? -fluxOfStage(cells, (cells.count - 1) * STRIDE, stage)
+    : heatBottom + (b[GIVEN] as number);
   t[NEXT_SUPPLIED] = (t[NEXT_SUPPLIED] as number) + weight_s * intoTop;
   b[NEXT_SUPPLIED] = (b[NEXT_SUPPLIED] as number) + weight_s * intoBottom;
   t[NEXT_LOST] = (t[NEXT_LOST] as number) + weight_s * (t[LOSS] as number) * (first - (t[AMBIENT] as number));
@@ -116,20 +133,6 @@ function sumHeat(slab: Slab, stage: number, weight_s: number, upper: number, low
     numbers[NEXT_SOURCED] =
       (numbers[NEXT_SOURCED] as number) + weight_s * source.now.reduce((sum, one) => sum + one, 0);
   }
-}
-
-/** From a held upper plate into the first cell, with its change over the stage. */
-function fluxIn({ numbers }: Cells, stage: number): number {
-  return (
-    (numbers[STRIDE + FLUX] as number) -
-    (numbers[STRIDE + LOWER] as number) * (numbers[2 * STRIDE + K + stage] as number)
-  );
-}
-
-/** From the last cell into a held lower plate, with its change over the stage. */
-function fluxOut({ numbers, count }: Cells, stage: number): number {
-  const j = (count - 1) * STRIDE;
-  return (numbers[j + FLUX] as number) + (numbers[j + UPPER] as number) * (numbers[j + K + stage] as number);
 }
 
 /**

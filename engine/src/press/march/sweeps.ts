@@ -1,30 +1,12 @@
 import { tableHeat_J_kgK, tableTemperature_degC } from '../stack/enthalpy-table.ts';
-import { type Cells, record } from './cells.ts';
-import { lastStage, rodasp, rowLength } from './rodas.ts';
+import { type Cells, record, type TabledRun } from './cells.ts';
+import { rodasp } from './rodas.ts';
 
-const {
-  START,
-  K,
-  CAPACITY,
-  UPPER,
-  LOWER,
-  FORWARD,
-  INVERSE,
-  BACK,
-  LINEAR,
-  NEXT,
-  TABLE,
-  ENTHALPY,
-  HEAT,
-  MASS,
-  HALF,
-  CONTACT,
-  SLOPE,
-  SOURCE,
-  FLUX,
-  STRIDE,
-} = record;
+const { START, K, CAPACITY, UPPER, LOWER, FORWARD, INVERSE, BACK, LINEAR, NEXT, STAGE, ENTHALPY, HEAT, MASS } = record;
+const { HALF, CONTACT, SLOPE, SOURCE, STRIDE } = record;
 const { a, c } = rodasp;
+const ROW = 5;
+const LAST = 5;
 const reference_degC = 25;
 
 /**
@@ -52,18 +34,26 @@ export function slopeFluxes({ numbers, count }: Cells): void {
   }
 }
 
-/** Flux from the record before to this one where conductivity changes. */
-function slopedFlux(numbers: Float64Array, j: number, above: number, now: number): number {
-  const upper =
-    (numbers[j - STRIDE + HALF] as number) / (1 + (numbers[j - STRIDE + SLOPE] as number) * (above - reference_degC));
-  const lower = (numbers[j + HALF] as number) / (1 + (numbers[j + SLOPE] as number) * (now - reference_degC));
-  const resistance = upper + (numbers[j - STRIDE + CONTACT] as number) + lower;
-  return resistance === 0 ? 0 : (above - now) / resistance;
+/**
+ * Freezes the capacities at the step's start.
+ *
+ * @param cells - unknowns, changed
+ * @returns nothing
+ * @source derived: slope of the enthalpy
+ */
+export function freezeCapacities({ numbers, tables, tabled }: Cells): void {
+  for (let r = 0; r < tabled.length; r += 1) {
+    const { from, to, table } = tabled[r] as TabledRun;
+    for (let j = from; j < to; j += STRIDE) {
+      const heat = tableHeat_J_kgK(tables, table, numbers[j + ENTHALPY] as number);
+      numbers[j + HEAT] = heat;
+      numbers[j + CAPACITY] = heat * (numbers[j + MASS] as number);
+    }
+  }
 }
 
 /**
- * Freezes the capacities at the step's start and factors the matrix of the step: capacity over gamma h on the diagonal,
- * what flows to the neighbours beside it.
+ * Factors the matrix of the step: capacity over gamma h on the diagonal, what flows to the neighbours beside it.
  *
  * @param cells - unknowns, changed
  * @param inverse_1_s - one over gamma h [1/s]
@@ -73,20 +63,13 @@ function slopedFlux(numbers: Float64Array, j: number, above: number, now: number
  * @source derived: Gauss elimination without pivoting, for a dominant diagonal
  * @verified MARCH-01 order in time
  */
-export function factorCells(cells: Cells, inverse_1_s: number, atTop: number, atBottom: number): void {
-  const { numbers, tables, count } = cells;
+export function factorCells({ numbers, count }: Cells, inverse_1_s: number, atTop: number, atBottom: number): void {
   const last = count * STRIDE;
   let fromAbove = 0;
   let backAbove = 0;
   let inverseAbove = 0;
   let extra = atTop;
   for (let j = STRIDE; j <= last; j += STRIDE) {
-    const table = numbers[j + TABLE] as number;
-    if (table >= 0) {
-      const heat = tableHeat_J_kgK(tables, table, numbers[j + ENTHALPY] as number);
-      numbers[j + HEAT] = heat;
-      numbers[j + CAPACITY] = heat * (numbers[j + MASS] as number);
-    }
     const upper = numbers[j + UPPER] as number;
     const lower = numbers[j + LOWER] as number;
     if (j === last) extra += atBottom;
@@ -103,39 +86,39 @@ export function factorCells(cells: Cells, inverse_1_s: number, atTop: number, at
 }
 
 /**
- * True temperature of the record at j at a stage.
+ * Temperatures at a stage, and in its place k the earlier stages' share of the right-hand side with the sources.
  *
- * @param cells - unknowns with the stages before it
- * @param j - where the record begins [1]
- * @param stage - number of the stage [1], 0 to 5
- * @returns temperature [degC]
- * @source Rosenbrock method, see `rodas.ts`
- */
-export function stageTemperature({ numbers, tables }: Cells, j: number, stage: number): number {
-  const gained = weighted(a, stage * rowLength, numbers, j);
-  const table = numbers[j + TABLE] as number;
-  if (table < 0) return (numbers[j + START] as number) + gained;
-  return tableTemperature_degC(
-    tables,
-    table,
-    (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * gained,
-  );
-}
-
-/**
- * Right-hand side of a stage and its elimination, from the top down: true temperatures of the stage, fluxes between
- * neighbours, earlier stages' share, sources.
- *
- * @param cells - unknowns; the stage is written into them
+ * @param cells - unknowns with the earlier stages, changed
  * @param stage - number of the stage [1], 0 to 5
  * @param perStep_1_s - one over the length of the step [1/s]
  * @returns nothing
- * @source Rosenbrock method, see `rodas.ts`; cell-centred finite volumes
- * @verified MARCH-01 order in time
+ * @source Rosenbrock method, see `rodas.ts`
  */
-export function sweepDown(cells: Cells, stage: number, perStep_1_s: number): void {
-  const { numbers, tables, count, sloped } = cells;
-  const row = stage * rowLength;
+export function sumStages(cells: Cells, stage: number, perStep_1_s: number): void {
+  if (stage <= 2) sumTwo(cells, stage, perStep_1_s);
+  else sumFive(cells, stage, perStep_1_s);
+  if (cells.tabled.length > 0) lookUpTemperatures(cells, STAGE, STAGE);
+}
+
+function sumTwo({ numbers, count }: Cells, stage: number, perStep_1_s: number): void {
+  const row = stage * ROW;
+  const a0 = a[row] as number;
+  const a1 = a[row + 1] as number;
+  const c0 = (c[row] as number) * perStep_1_s;
+  const c1 = (c[row + 1] as number) * perStep_1_s;
+  const end = count * STRIDE;
+  const own = K + stage;
+  for (let j = STRIDE; j <= end; j += STRIDE) {
+    const k0 = numbers[j + K] as number;
+    const k1 = numbers[j + K + 1] as number;
+    numbers[j + STAGE] = (numbers[j + START] as number) + a0 * k0 + a1 * k1;
+    numbers[j + own] = (numbers[j + SOURCE] as number) + (numbers[j + CAPACITY] as number) * (c0 * k0 + c1 * k1);
+  }
+}
+
+/** Weights of stages that are still to come are 0. */
+function sumFive({ numbers, count }: Cells, stage: number, perStep_1_s: number): void {
+  const row = stage * ROW;
   const a0 = a[row] as number;
   const a1 = a[row + 1] as number;
   const a2 = a[row + 2] as number;
@@ -146,38 +129,110 @@ export function sweepDown(cells: Cells, stage: number, perStep_1_s: number): voi
   const c2 = (c[row + 2] as number) * perStep_1_s;
   const c3 = (c[row + 3] as number) * perStep_1_s;
   const c4 = (c[row + 4] as number) * perStep_1_s;
-  const end = (count + 1) * STRIDE;
-  let above = 0;
-  let inflow = 0;
-  let pending = 0;
-  let eliminated = 0;
-  // Each turn finishes the row above, whose lower neighbour it has just seen; the dummies open and close the sweep.
+  const end = count * STRIDE;
+  const own = K + stage;
   for (let j = STRIDE; j <= end; j += STRIDE) {
     const k0 = numbers[j + K] as number;
     const k1 = numbers[j + K + 1] as number;
     const k2 = numbers[j + K + 2] as number;
     const k3 = numbers[j + K + 3] as number;
     const k4 = numbers[j + K + 4] as number;
-    const gained = a0 * k0 + a1 * k1 + (a2 * k2 + a3 * k3) + a4 * k4;
-    const table = numbers[j + TABLE] as number;
-    const now =
-      table < 0
-        ? (numbers[j + START] as number) + gained
-        : tableTemperature_degC(
-            tables,
-            table,
-            (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * gained,
-          );
-    const flux = sloped ? slopedFlux(numbers, j, above, now) : (numbers[j - STRIDE + UPPER] as number) * (above - now);
-    eliminated = pending + (inflow - flux) + (numbers[j - STRIDE + FORWARD] as number) * eliminated;
-    numbers[j - STRIDE + K + stage] = eliminated;
-    numbers[j - STRIDE + FLUX] = flux;
-    inflow = flux;
-    above = now;
-    pending =
-      (numbers[j + SOURCE] as number) +
-      (numbers[j + CAPACITY] as number) * (c0 * k0 + c1 * k1 + (c2 * k2 + c3 * k3) + c4 * k4);
+    numbers[j + STAGE] = (numbers[j + START] as number) + a0 * k0 + a1 * k1 + (a2 * k2 + a3 * k3) + a4 * k4;
+    const earlier = c0 * k0 + c1 * k1 + (c2 * k2 + c3 * k3) + c4 * k4;
+    numbers[j + own] = (numbers[j + SOURCE] as number) + (numbers[j + CAPACITY] as number) * earlier;
   }
+}
+
+/**
+ * True temperatures from linear ones where capacity changes with temperature.
+ *
+ * @param cells - unknowns, changed
+ * @param linear - field of the linear temperatures [1]
+ * @param out - field to write the true ones into [1]
+ * @returns nothing
+ * @source derived: enthalpy as the unknown
+ */
+export function lookUpTemperatures({ numbers, tables, tabled }: Cells, linear: number, out: number): void {
+  for (let r = 0; r < tabled.length; r += 1) {
+    const { from, to, table } = tabled[r] as TabledRun;
+    for (let j = from; j < to; j += STRIDE) {
+      const gained = (numbers[j + linear] as number) - (numbers[j + START] as number);
+      const enthalpy = (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * gained;
+      numbers[j + out] = tableTemperature_degC(tables, table, enthalpy);
+    }
+  }
+}
+
+/**
+ * Adds the fluxes between neighbours to a stage's right-hand side and eliminates, from the top down.
+ *
+ * @param cells - unknowns with the stage's temperatures, changed
+ * @param stage - number of the stage [1], 0 to 5
+ * @returns nothing
+ * @source cell-centred finite volumes; Gauss elimination
+ * @verified MARCH-01 order in time
+ */
+export function sweepDown(cells: Cells, stage: number): void {
+  if (cells.sloped) {
+    sweepDownSloped(cells, stage);
+    return;
+  }
+  const { numbers, count } = cells;
+  const last = count * STRIDE;
+  const own = K + stage;
+  let above = numbers[STRIDE + STAGE] as number;
+  let inflow = 0;
+  let eliminated = 0;
+  for (let j = STRIDE; j <= last; j += STRIDE) {
+    const below = numbers[j + STRIDE + STAGE] as number;
+    const outflow = (numbers[j + UPPER] as number) * (above - below);
+    eliminated = (numbers[j + own] as number) + (inflow - outflow) + (numbers[j + FORWARD] as number) * eliminated;
+    numbers[j + own] = eliminated;
+    inflow = outflow;
+    above = below;
+  }
+}
+
+/** As above where conductivity changes; the factors keep the slopes of the step's start. */
+function sweepDownSloped({ numbers, count }: Cells, stage: number): void {
+  const last = count * STRIDE;
+  const own = K + stage;
+  let inflow = 0;
+  let eliminated = 0;
+  for (let j = STRIDE; j <= last; j += STRIDE) {
+    const outflow = j === last ? 0 : slopedFlux(numbers, j);
+    eliminated = (numbers[j + own] as number) + (inflow - outflow) + (numbers[j + FORWARD] as number) * eliminated;
+    numbers[j + own] = eliminated;
+    inflow = outflow;
+  }
+}
+
+/** Flux at the stage from a record to the next. */
+function slopedFlux(numbers: Float64Array, j: number): number {
+  const upper = numbers[j + STAGE] as number;
+  const lower = numbers[j + STRIDE + STAGE] as number;
+  const upperRatio = 1 + (numbers[j + SLOPE] as number) * (upper - reference_degC);
+  const lowerRatio = 1 + (numbers[j + STRIDE + SLOPE] as number) * (lower - reference_degC);
+  const halves = (numbers[j + HALF] as number) / upperRatio + (numbers[j + STRIDE + HALF] as number) / lowerRatio;
+  return (upper - lower) / (halves + (numbers[j + CONTACT] as number));
+}
+
+/**
+ * Flux between two records at a stage, with its change over the stage.
+ *
+ * @param cells - unknowns with the stage
+ * @param j - where the upper record begins [1]
+ * @param stage - number of the stage [1], 0 to 5
+ * @returns flux from the upper to the lower [W/m2]
+ * @source derived: first-order expansion of the flux
+ */
+export function fluxOfStage({ numbers, sloped }: Cells, j: number, stage: number): number {
+  const upper = numbers[j + UPPER] as number;
+  const difference = (numbers[j + STAGE] as number) - (numbers[j + STRIDE + STAGE] as number);
+  const change =
+    upper * (numbers[j + K + stage] as number) -
+    (numbers[j + LOWER] as number) * (numbers[j + STRIDE + K + stage] as number);
+  return (sloped ? slopedFlux(numbers, j) : upper * difference) + change;
 }
 
 /**
@@ -190,16 +245,16 @@ export function sweepDown(cells: Cells, stage: number, perStep_1_s: number): voi
  * @verified MARCH-01 order in time
  */
 export function sweepUp({ numbers, count }: Cells, stage: number): void {
+  const own = K + stage;
   let below = 0;
   for (let j = count * STRIDE; j > 0; j -= STRIDE) {
-    below =
-      (numbers[j + K + stage] as number) * (numbers[j + INVERSE] as number) + (numbers[j + BACK] as number) * below;
-    numbers[j + K + stage] = below;
+    below = (numbers[j + own] as number) * (numbers[j + INVERSE] as number) + (numbers[j + BACK] as number) * below;
+    numbers[j + own] = below;
   }
 }
 
 /**
- * Temperatures at the step's end.
+ * Temperatures at the step's end: the last stage's, and its correction.
  *
  * @param cells - unknowns with all stages of a step, changed
  * @returns estimated error, the largest over plates and cells [K]
@@ -207,36 +262,23 @@ export function sweepUp({ numbers, count }: Cells, stage: number): void {
  * @verified MARCH-02 error within the tolerance
  */
 export function finishCells(cells: Cells): number {
-  const { numbers, tables, count } = cells;
+  const { numbers, count } = cells;
+  const a0 = a[LAST * ROW] as number;
+  const a1 = a[LAST * ROW + 1] as number;
+  const a2 = a[LAST * ROW + 2] as number;
+  const a3 = a[LAST * ROW + 3] as number;
   let error = 0;
   for (let j = STRIDE; j <= count * STRIDE; j += STRIDE) {
-    const correction = numbers[j + K + lastStage] as number;
-    const gained = weighted(a, lastStage * rowLength, numbers, j) + correction;
-    const table = numbers[j + TABLE] as number;
-    const linear = (numbers[j + START] as number) + gained;
+    const correction = numbers[j + K + LAST] as number;
+    const early = a0 * (numbers[j + K] as number) + a1 * (numbers[j + K + 1] as number);
+    const late = a2 * (numbers[j + K + 2] as number) + a3 * (numbers[j + K + 3] as number);
+    const linear = (numbers[j + START] as number) + (early + late) + ((numbers[j + K + 4] as number) + correction);
     numbers[j + LINEAR] = linear;
-    numbers[j + NEXT] =
-      table < 0
-        ? linear
-        : tableTemperature_degC(
-            tables,
-            table,
-            (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * gained,
-          );
+    numbers[j + NEXT] = linear;
     error = Math.max(error, Math.abs(correction));
   }
+  if (cells.tabled.length > 0) lookUpTemperatures(cells, LINEAR, NEXT);
   return error;
-}
-
-/** Five stages of the record at j, weighted by a row. */
-function weighted(rows: Float64Array, row: number, numbers: Float64Array, j: number): number {
-  return (
-    (rows[row] as number) * (numbers[j + K] as number) +
-    (rows[row + 1] as number) * (numbers[j + K + 1] as number) +
-    ((rows[row + 2] as number) * (numbers[j + K + 2] as number) +
-      (rows[row + 3] as number) * (numbers[j + K + 3] as number)) +
-    (rows[row + 4] as number) * (numbers[j + K + 4] as number)
-  );
 }
 
 /**
