@@ -138,7 +138,7 @@ export const fieldsDe: Readonly<Record<keyof typeof fieldsEn, string>> = {
   'field.badges.shape': 'Form',
   'field.badges.word': 'Wort',
   'fieldHelp.any.id':
-    'Buchstaben, Ziffern, „-“, „_“, „.“; keine Leerzeichen. Er bleibt für immer: Karten und Etiketten zeigen ihn.',
+    'Buchstaben, Ziffern, „-“, „_“, „.“; keine Leerzeichen. Er bleibt für immer: Karten und Schilder zeigen ihn.',
   'fieldHelp.belts.neutralLine': 'Leer: halbe Dicke.',
   'fieldHelp.belts.k1': 'Der Zug, der nach einigen Tagen bei 1 % Dehnung bleibt, je Einheit der Breite.',
   'fieldHelp.belts.minCounterBend': 'Leer: 1,25 × kleinste Scheibe.',
