@@ -24,12 +24,13 @@ export interface Reader {
 
 const clockFrom_s = 180;
 const hoursFrom_s = 10_800;
+const longestSet_s = 3600;
 
 /** Formats a value given in the kind's inside unit for one reader. */
 export function show(reader: Reader, value: number, kind: QuantityKind, options: ShowOptions = {}): Shown {
   return kind === 'time' && options.digits === undefined
     ? showTime(reader, value, options)
-    : showIn(reader, value, unitFor(reader, kind, [value]), options);
+    : showIn(reader, value, unitAsked(reader, kind, value, options), options);
 }
 
 /** Two bounds in one unit: `90–130`. */
@@ -59,6 +60,12 @@ function showIn(reader: Reader, value: number, unit: Unit, options: ShowOptions)
     }),
     unit: unit.symbol.startsWith('unit.') ? reader.unitWord(unit.symbol, inUnit) : unit.symbol,
   };
+}
+
+/** A time whose decimals somebody asks for is set on a display in seconds; beyond an hour nobody sets it so. */
+function unitAsked(reader: Reader, kind: QuantityKind, value: number, { digits }: ShowOptions): Unit {
+  const isSet = kind === 'time' && digits !== undefined && Math.abs(value) <= longestSet_s;
+  return isSet ? unitTable.time[reader.units] : unitFor(reader, kind, [value]);
 }
 
 function unitFor(reader: Reader, kind: QuantityKind, values: readonly number[]): Unit {

@@ -110,6 +110,7 @@ describe('numbers', () => {
   test('[WORDS-10] times by size', () => {
     expect(en.show(90, 'time')).toEqual({ value: '90', unit: 's' });
     expect(en.show(1050, 'time')).toEqual({ value: '17:30', unit: 'min' });
+    expect(en.show(260, 'time', { digits: 0 })).toEqual({ value: '260', unit: 's' });
     expect(en.show(88 * 60, 'minutes')).toEqual({ value: '88', unit: 'min' });
     expect(de.show(6.7 * 3600, 'time')).toEqual({ value: '6,7', unit: 'h' });
   });

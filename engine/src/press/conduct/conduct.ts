@@ -3,7 +3,7 @@ import { temperatureOf } from '../march/cells.ts';
 import { type End, endField } from '../march/end.ts';
 import { type Heaters, makeHeaters } from '../march/heaters.ts';
 import { type March, type MarchFailure, makeMarch, tryAccurateStep } from '../march/march.ts';
-import { makeSlab, type Slab, slabField, timeOf } from '../march/slab.ts';
+import { makeSlab, type Slab, slabField, startCells, timeOf } from '../march/slab.ts';
 import { acceptStep } from '../march/step.ts';
 import { checkStack } from '../stack/check-stack.ts';
 import { type Grid, stackGrid } from '../stack/grid.ts';
@@ -135,7 +135,9 @@ function slabOf(input: ConductInput, grid: Grid, depths_m: Float64Array): Slab {
   const last = grid.count - 1;
   const top = boundaryEnd(input.top, 'top', start[1] as number, grid.parts[1]?.half_m2K_W ?? 0);
   const bottom = boundaryEnd(input.bottom, 'bottom', start[last - 1] as number, grid.parts[last - 1]?.half_m2K_W ?? 0);
-  return makeSlab({ grid, top, bottom, heaters: noHeaters(), source }, start);
+  start[0] = top.start_degC;
+  start[last] = bottom.start_degC;
+  return makeSlab({ cells: startCells(grid, start), top, bottom, heaters: noHeaters(), source });
 }
 
 function noHeaters(): Heaters {

@@ -1,9 +1,8 @@
-import { grade } from '../../fusion/grade.ts';
-import { voidNumber } from '../../fusion/void-number.ts';
 import { heatContent_J_m2 } from '../march/cells.ts';
 import { endField } from '../march/end.ts';
 import { slabField } from '../march/slab.ts';
-import type { BeltResult, Cycle, PlatenResult, ProbeResult, SensorResult, Values } from './cycle-result.ts';
+import { beltResult, fusionOf, gradeOfBelt } from './belt-result.ts';
+import type { Cycle, PlatenResult, ProbeResult, SensorResult, Values } from './cycle-result.ts';
 import type { PressRun } from './press-run.ts';
 import { rateCount } from './rate-table.ts';
 
@@ -19,6 +18,7 @@ export interface Marks {
 }
 
 const joulesPerWattHour = 3600;
+type Three = [number, number, number];
 
 /**
  * Result of a finished run.
@@ -33,7 +33,7 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
   const { input, march } = run;
   const { ready_s, dwellEnd_s, open_s } = marks;
   const { top, bottom } = march.slab;
-  const belt = beltResult(run);
+  const belt = beltResult(run, input.recipe.pressure_Pa);
   const area_m2 = input.top.area_m2;
   const supplied_J_m2 = (top.numbers[SUPPLIED] as number) + (bottom.numbers[SUPPLIED] as number);
   const lost_J_m2 = (top.numbers[LOST] as number) + (bottom.numbers[LOST] as number);
@@ -54,26 +54,18 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
     balanceResidual:
       Math.abs(stored_J_m2 + lost_J_m2 - supplied_J_m2) / Math.max(supplied_J_m2, Math.abs(stored_J_m2), 1),
     steps: run.steps,
-    ...gradeOf(run, belt),
-  };
-}
-
-/** Sums of the rates at a place as what they mean. */
-function fusionOf({ input, fusion }: PressRun, healing: number, fluidity_s_Pa_s: number, scission: number) {
-  const flow = input.recipe.pressure_Pa * fluidity_s_Pa_s;
-  return {
-    healing,
-    bond: Math.min(1, healing ** 0.25),
-    flow,
-    fill_m: fusion.gap_m * Math.sqrt(flow / 6),
-    molarMassShare: 1 / (1 + scission),
+    ...gradeOfBelt(run.fusion, input.recipe.pressure_Pa, belt),
   };
 }
 
 function fusionAt(run: PressRun, place: number) {
   const { sums } = run.history;
   const at = rateCount * place;
-  return fusionOf(run, sums[at] as number, sums[at + 1] as number, sums[at + 2] as number);
+  return fusionOf(run.fusion, run.input.recipe.pressure_Pa, {
+    healing: sums[at] as number,
+    fluidity: sums[at + 1] as number,
+    scission: sums[at + 2] as number,
+  });
 }
 
 function probeResult(run: PressRun, marks: Marks, index: number): ProbeResult {
@@ -95,8 +87,9 @@ function probeValues(run: PressRun, index: number): Partial<ProbeResult> {
   const probes = run.input.probes.length;
   const first = probes + rateCount * index;
   const then = sampled(run, (row) => {
-    const [z, j, s] = [0, 1, 2].map((which) => row[first + which] as number) as [number, number, number];
-    return Number.isNaN(z) ? null : fusionOf(run, z, j, s);
+    const [healing, fluidity, scission] = [0, 1, 2].map((which) => row[first + which] as number) as Three;
+    if (Number.isNaN(healing)) return null;
+    return fusionOf(run.fusion, run.input.recipe.pressure_Pa, { healing, fluidity, scission });
   });
   return {
     values_degC: valuesOf(run, index),
@@ -137,42 +130,4 @@ function platenResult(run: PressRun, which: 0 | 1): PlatenResult {
 
 function sensorResult(run: PressRun, which: 2 | 3): SensorResult {
   return run.input.times_s === undefined ? {} : { values_degC: valuesOf(run, lateColumn(run, which)) };
-}
-
-function beltResult(run: PressRun): BeltResult {
-  const { history, beltPlaces } = run;
-  const all = Array.from({ length: beltPlaces }, (_, place) => fusionAt(run, place));
-  const of = (name: 'healing' | 'bond' | 'flow' | 'fill_m' | 'molarMassShare') => all.map((one) => one[name]);
-  return {
-    healingMin: Math.min(...of('healing')),
-    bondMin: Math.min(...of('bond')),
-    bondMean: mean(of('bond')),
-    flowMin: Math.min(...of('flow')),
-    fillMin_m: Math.min(...of('fill_m')),
-    fillMean_m: mean(of('fill_m')),
-    fillMax_m: Math.max(...of('fill_m')),
-    molarMassShareMin: Math.min(...of('molarMassShare')),
-    max_degC: Math.max(...history.peak.subarray(0, beltPlaces)),
-    atOpenMax_degC: Math.max(...history.now.subarray(0, beltPlaces)),
-  };
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, one) => sum + one, 0) / values.length;
-}
-
-function gradeOf({ input, fusion }: PressRun, belt: BeltResult) {
-  const { moisture_share, fillNeeded_m } = fusion;
-  return grade({
-    bondMin: belt.healingMin ** 0.25,
-    fillMin: belt.fillMin_m / fillNeeded_m,
-    fillMax: belt.fillMax_m / fillNeeded_m,
-    damageMax: 1 - belt.molarMassShareMin,
-    beltMax_degC: belt.max_degC,
-    voidNumber:
-      moisture_share === undefined
-        ? undefined
-        : voidNumber({ moisture_share, beltMax_degC: belt.max_degC, pressure_Pa: input.recipe.pressure_Pa }),
-    atOpen_degC: belt.atOpenMax_degC,
-  });
 }

@@ -2,18 +2,17 @@ import { Refusal } from '../../refusal.ts';
 import { type End, endField } from '../march/end.ts';
 import { timeOf } from '../march/slab.ts';
 import { checkCycle } from './check-cycle.ts';
+import { startCooling } from './cooling.ts';
 import type { CycleInput } from './cycle-input.ts';
 import { type Marks, resultOf } from './cycle-of-run.ts';
 import type { CycleNotConverged, CycleResult } from './cycle-result.ts';
 import { type PhaseOutcome, runPhase } from './phase.ts';
 import { type Exactness, type PressRun, preparePress, startRun } from './press-run.ts';
 
-const { SENSOR, SET, SHARE, LOSS } = endField;
+const { SENSOR, SET, SHARE } = endField;
 
 /** Longest heat-up and longest cooling that are computed. */
 const longest_s = 86_400;
-/** First step of the cooling: the platens turn round at once. */
-const firstCooling_s = 1;
 
 /**
  * A press cycle from switching on to opening: heat, control, supply, flow, fusion and damage.
@@ -46,28 +45,6 @@ export function cycle(input: CycleInput, exactness?: Exactness): CycleResult {
   if (cooled !== 'goal') return notConverged(run, cooled);
   const marks: Marks = { ready_s, dwellEnd_s, open_s: timeOf(slab), atReady, atDwellEnd };
   return resultOf(run, marks);
-}
-
-/**
- * Heaters off, fan on.
- *
- * @param run - run at the end of its dwell, changed
- * @returns nothing
- * @source derived: plain assignment
- */
-export function startCooling(run: PressRun): void {
-  const { march, input } = run;
-  const { top, bottom } = march.slab;
-  run.cooling = true;
-  for (const [end, platen] of [
-    [top, input.top],
-    [bottom, input.bottom],
-  ] as const) {
-    end.following = false;
-    end.numbers[SHARE] = 0;
-    end.numbers[LOSS] = platen.loss_W_m2K + platen.fan_W_m2K;
-  }
-  march.proposed_s = Math.min(march.proposed_s, firstCooling_s);
 }
 
 /** Says how hot the platen that stays coldest below its set point gets, and what holds it back. */

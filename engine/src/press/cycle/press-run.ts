@@ -1,9 +1,9 @@
 import { type FusionParameters, fusionParameters } from '../../fusion/parameters.ts';
-import { heatContent_J_m2 } from '../march/cells.ts';
+import { type Cells, copyCells, heatContent_J_m2 } from '../march/cells.ts';
 import type { EndParts } from '../march/end.ts';
 import { type Heaters, makeHeaters } from '../march/heaters.ts';
 import { type March, makeMarch } from '../march/march.ts';
-import { endCurve, makeSlab } from '../march/slab.ts';
+import { endCurve, makeSlab, startCells } from '../march/slab.ts';
 import type { HeatCurve } from '../stack/enthalpy.ts';
 import { type Grid, stackGrid } from '../stack/grid.ts';
 import { type Place, probePlace } from '../stack/probe-place.ts';
@@ -16,7 +16,8 @@ import { sampleColumns } from './readings.ts';
 
 /** What `preparePress` makes; many runs may share it. */
 export interface PreparedPress {
-  readonly grid: Grid;
+  /** At their start temperature. */
+  readonly cells: Cells;
   readonly fusion: FusionParameters;
   readonly rates: RateTable;
   readonly places: readonly Place[];
@@ -85,7 +86,8 @@ export function preparePress(input: CycleInput, refine: number = usual.refine): 
   ];
   const fusion = fusionParameters(input.fusion);
   const places = [...belt, ...probes, ...platens];
-  return { grid, fusion, rates: rateTable(fusion), places, beltPlaces: belt.length };
+  const start = startCells(grid, input.start_degC ?? input.ambient_degC);
+  return { cells: start, fusion, rates: rateTable(fusion), places, beltPlaces: belt.length };
 }
 
 /**
@@ -98,17 +100,14 @@ export function preparePress(input: CycleInput, refine: number = usual.refine): 
  * @source derived: plain allocation
  */
 export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: number = usual.tolerance_K): PressRun {
-  const { grid, fusion, rates, places } = press;
+  const { cells, fusion, rates, places } = press;
   const { recipe, top, bottom } = input;
-  const slab = makeSlab(
-    {
-      grid,
-      top: endParts(top, recipe.top_degC, input),
-      bottom: endParts(bottom, recipe.bottom_degC, input),
-      heaters: heatersOf(input),
-    },
-    input.start_degC ?? input.ambient_degC,
-  );
+  const slab = makeSlab({
+    cells: copyCells(cells),
+    top: endParts(top, recipe.top_degC, input),
+    bottom: endParts(bottom, recipe.bottom_degC, input),
+    heaters: heatersOf(input),
+  });
   startControl(slab.top, top.control);
   startControl(slab.bottom, bottom.control);
   return {

@@ -61,7 +61,7 @@ export function rateTable(parameters: FusionParameters): RateTable {
  * @param table - rates over temperature
  * @param temperature_degC - temperature [degC]
  * @param weight_s - weight of the rates, a time [s]
- * @param into - sums: healing, flow, scission
+ * @param into - sums: healing [1], flow [1/Pa], scission [1]
  * @param at - index of the healing sum [1]
  * @returns nothing
  * @source derived: cubic Hermite

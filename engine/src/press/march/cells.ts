@@ -84,7 +84,7 @@ export interface CellParts {
  * Unknowns of a stack at rest.
  *
  * @param parts - upper plate, cells, lower plate
- * @param tables - tables of enthalpy, one after the other
+ * @param tables - tables of enthalpy, one after the other [J/kg, degC]
  * @returns unknowns with their conductances
  * @source cell-centred finite volumes: half cells and contacts in series
  */

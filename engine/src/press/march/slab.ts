@@ -59,42 +59,44 @@ export function endCurve(end: Pick<EndParts, 'held' | 'capacity_J_m2K' | 'capaci
 /**
  * A stack between two ends, all of it at rest.
  *
- * @param own - grid, both ends, heaters and a source of heat if there is one
- * @param start_degC - temperature of the cells [degC], one for all or one per unknown
+ * @param own - cells, both ends, heaters and a source of heat if there is one
  * @returns slab
  * @source derived: plain allocation
  */
-export function makeSlab(
-  own: {
-    readonly grid: Grid;
-    readonly top: EndParts;
-    readonly bottom: EndParts;
-    readonly heaters: Heaters;
-    readonly source?: Source['fill'] | undefined;
-  },
-  start_degC: number | Float64Array,
-): Slab {
-  const { grid } = own;
-  const last = grid.count - 1;
-  const parts = grid.parts.map((_, index) => {
-    const cell_degC = typeof start_degC === 'number' ? start_degC : (start_degC[index] as number);
-    const at_degC = index === 0 ? own.top.start_degC : index === last ? own.bottom.start_degC : cell_degC;
-    return cellParts(grid, index, at_degC);
-  });
+export function makeSlab(own: {
+  readonly cells: Cells;
+  readonly top: EndParts;
+  readonly bottom: EndParts;
+  readonly heaters: Heaters;
+  readonly source?: Source['fill'] | undefined;
+}): Slab {
+  const { count } = own.cells;
   return {
-    count: grid.count,
-    cells: makeCells(parts, grid.tables),
+    count,
+    cells: own.cells,
     top: makeEnd(own.top),
     bottom: makeEnd(own.bottom),
     heaters: own.heaters,
-    source: own.source && {
-      fill: own.source,
-      now: new Float64Array(grid.count),
-      slope: new Float64Array(grid.count),
-    },
+    source: own.source && { fill: own.source, now: new Float64Array(count), slope: new Float64Array(count) },
     numbers: new Float64Array(slabField.COUNT),
     coupled: false,
   };
+}
+
+/**
+ * Unknowns of a grid at their start temperatures.
+ *
+ * @param grid - cells and platens
+ * @param start_degC - temperature of each unknown [degC], or one for all
+ * @returns unknowns
+ * @source derived: enthalpy of each at its temperature
+ */
+export function startCells(grid: Grid, start_degC: number | Float64Array): Cells {
+  const at = (index: number) => (typeof start_degC === 'number' ? start_degC : (start_degC[index] as number));
+  return makeCells(
+    grid.parts.map((_, index) => cellParts(grid, index, at(index))),
+    grid.tables,
+  );
 }
 
 function cellParts({ parts, tables }: Grid, index: number, start_degC: number): CellParts {

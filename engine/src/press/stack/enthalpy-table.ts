@@ -64,7 +64,7 @@ function temperatureAt(curve: HeatCurve, target_J_kg: number, coldest: number, h
 /**
  * Temperature at an enthalpy.
  *
- * @param tables - tables, one after the other
+ * @param tables - tables, one after the other [J/kg, degC]
  * @param table - where this one begins [1]
  * @param enthalpy_J_kg - enthalpy above 20 degC [J/kg]
  * @returns temperature [degC]
@@ -90,7 +90,7 @@ function intervalOf(tables: Float64Array, start: number, position: number): numb
 /**
  * Specific heat at an enthalpy: the slope of the table, turned over.
  *
- * @param tables - tables, one after the other
+ * @param tables - tables, one after the other [J/kg, degC]
  * @param table - where this one begins [1]
  * @param enthalpy_J_kg - enthalpy above 20 degC [J/kg]
  * @returns specific heat [J/(kg*K)]
@@ -111,7 +111,7 @@ export function tableHeat_J_kgK(tables: Float64Array, table: number, enthalpy_J_
 /**
  * Enthalpy at a temperature as the table has it.
  *
- * @param tables - tables, one after the other
+ * @param tables - tables, one after the other [J/kg, degC]
  * @param table - where this one begins [1]
  * @param curve - what was tabulated
  * @param temperature_degC - temperature [degC]

@@ -4,7 +4,6 @@ import { Link } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { newAddress } from '../stores/store-address.ts';
 import { recipeAddress, trialAddress } from './recipes-address.ts';
-import { writeSeconds } from './settings.ts';
 
 /** All recipes, belt by belt; a belt without one leads to looking for it. */
 export function RecipeList({ plant }: { readonly plant: Plant }) {
@@ -75,7 +74,7 @@ function RecipeRow({ plant, recipe }: { readonly plant: Plant; readonly recipe: 
         {say('recipes.settings', {
           top: display.write(recipe.top_degC, 'temperature'),
           bottom: display.write(recipe.bottom_degC, 'temperature'),
-          dwell: writeSeconds(recipe.dwell_s, speech),
+          dwell: write(recipe.dwell_s, 'time', { digits: 0 }),
           pressure: write(recipe.beltPressure_Pa, 'pressure'),
         })}
         {recipe.source === 'example' ? ` · ${say('source.example')}` : ''}

@@ -77,9 +77,6 @@ export function settingsOf({ recipe, line, press }: Things): Settings {
   };
 }
 
-/** A hold time as a press is set: in whole seconds, however long. */
-export const writeSeconds = (value: number, voice: Voice): string => `${voice.number(value, 0)}\u00a0s`;
-
 /** A setting as the reader sees it. */
 export function writeSetting(name: SettingName, value: number, { voice, display }: Voices): string {
   switch (name) {
@@ -89,7 +86,7 @@ export function writeSetting(name: SettingName, value: number, { voice, display 
     case 'air':
       return display.write(value, 'temperature');
     case 'dwell':
-      return writeSeconds(value, voice);
+      return voice.write(value, 'time', { digits: 0 });
     case 'pressure':
       return voice.write(value, 'pressure');
     case 'volts':
