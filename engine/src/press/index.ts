@@ -8,6 +8,7 @@ export {
   conduct,
 } from './conduct/conduct.ts';
 export { cycle } from './cycle/cycle.ts';
+export type { CycleInput, Platen, PlatenControl, Probe, Recipe, Supply } from './cycle/cycle-input.ts';
 export {
   type CycleMapAxes,
   type CycleMapInput,
@@ -16,7 +17,6 @@ export {
   type MapPoint,
   type MapRow,
 } from './cycle/cycle-map.ts';
-export type { CycleInput, Platen, PlatenControl, Probe, Recipe, Supply } from './cycle/cycle-input.ts';
 export type {
   BeltResult,
   Cycle,

@@ -7,7 +7,7 @@ import { outletOf, type Today } from './outlet.ts';
 import { pressCycle } from './press-cycle.ts';
 import type { PressCycleReport } from './press-cycle-report.ts';
 
-/** What a recipe is looked at with: any belt, any press, any settings, plugged in at a line or anywhere. */
+/** What a recipe is looked at with: a belt, a press and settings of one’s choice, plugged in at a line or elsewhere. */
 export interface RecipeCycleChoice {
   readonly belt: Belt;
   readonly press: Press;

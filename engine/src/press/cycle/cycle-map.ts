@@ -1,7 +1,6 @@
-import { fusionParameters } from '../../fusion/parameters.ts';
 import type { Grade } from '../../fusion/grade.ts';
+import { fusionParameters } from '../../fusion/parameters.ts';
 import { inRange, type Limits } from '../../in-range.ts';
-import { Refusal } from '../../refusal.ts';
 import { timeOf } from '../march/slab.ts';
 import { beltResult, gradeOfBelt } from './belt-result.ts';
 import { checkCycle } from './check-cycle.ts';
@@ -77,7 +76,7 @@ interface WholeAxes {
  * @param input - a cycle and what is varied round it [units in their names]
  * @param part - rows from the first to before the last [1]; all of them unless given
  * @returns rows, one heat-up each
- * @throws not-finite, out-of-range, not-ascending, and those of a cycle
+ * @throws not-finite, out-of-range, and those of a cycle
  * @validity as a cycle's
  * @source the cycle's own equations
  * @verified CYCLE-10 map against single cycles
@@ -109,8 +108,10 @@ function wholeAxes({ cycle, axes }: CycleMapInput): WholeAxes {
   const points = Object.values(whole).reduce((product, { length }) => product * length, 1);
   inRange(points, 'axes', { min: 1, max: mostPoints, unit: '1' });
   for (let i = 1; i < whole.dwells_s.length; i += 1) {
-    const [before, now] = [whole.dwells_s[i - 1] as number, whole.dwells_s[i] as number];
-    if (now <= before) throw new Refusal('not-ascending', `axes.dwells_s[${i}]`, { value: now, min: before, unit: 's' });
+    inRange(whole.dwells_s[i] as number, `axes.dwells_s[${i}]`, {
+      ...dwellLimits,
+      min: whole.dwells_s[i - 1] as number,
+    });
   }
   // The extreme set points must be such as a recipe may have.
   for (const setShift_K of whole.setShifts_K) checkCycle(shifted(cycle, cycle.supply.volts_V, setShift_K));
@@ -211,7 +212,7 @@ function failed(axes: WholeAxes, key: RowKey, dwell_s: number, outcome: MapPoint
  * @param input - a cycle and what is varied round it [units in their names]
  * @param options - onRow hears of each row done; cancelled is asked before each
  * @returns points in order of voltage, shift, dwell, pressure; complete unless cancelled
- * @throws not-finite, out-of-range, not-ascending, and those of a cycle
+ * @throws not-finite, out-of-range, and those of a cycle
  * @validity as a cycle's
  * @source the cycle's own equations
  * @verified CYCLE-10 map against single cycles
