@@ -118,7 +118,7 @@ describe('plant check', () => {
   });
 
   it('[TERM-18] no card is made from a plant with a mistake; the mistake is said', () => {
-    const folder = spoilt('lines.csv', (text) => text.split('\n').slice(0, 3).join('\n'));
+    const folder = spoilt('lines.csv', (text) => text.split('\n').slice(0, 5).join('\n'));
     const { code, stdout, stderr } = loopwright(['card', 'QM-01-1', '--plant', folder, ...now]);
     expect({ code, stdout }).toEqual({ code: 1, stdout: '' });
     expect(stderr).toContain('positions.csv');
