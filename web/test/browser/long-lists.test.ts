@@ -197,7 +197,7 @@ describe('ten thousand positions on a hundred lines', () => {
     });
     await page.locator('article h1').waitFor();
     await page.goBack();
-    await page.waitForFunction((top) => Math.abs(scrollY - top) < 100, before);
+    await page.waitForFunction((top) => Math.abs(scrollY - top) < 100, before, { timeout: 100_000 });
   });
 
   test('[LIST-01] stores: the same for the rows of a kind, and for what a search finds', async () => {
