@@ -51,6 +51,7 @@ describe('the cycle of a recipe', () => {
     await slide(page, 'bottom', 40);
     expect(await state(page)).toContain('over-fused');
     await page.getByRole('button', { name: 'Back to the recipe' }).click();
+    await page.locator('.cycle-said .figure-range').waitFor();
     expect(await value(page, 'top')).toBe('182 °C');
     expect(await state(page)).toContain('good');
     expect(reader.trouble.all).toEqual([]);
@@ -84,8 +85,11 @@ describe('the cycle of a recipe', () => {
     await reader.close();
   });
 
-  test('[RECIPES-04] two cycles over each other differ by pattern and word', async () => {
-    const reader = await openReader(browser);
+  test.each([
+    { size: 'phone', viewport: phone },
+    { size: 'wide screen', viewport: wide },
+  ])('[RECIPES-04] two cycles over each other differ by pattern and word, $size', async ({ viewport }) => {
+    const reader = await openReader(browser, { viewport });
     const { page } = reader;
     await visit(reader, '/recipes/alder-north');
     await page.getByRole('button', { name: 'Keep this one to compare' }).click();
@@ -102,6 +106,13 @@ describe('the cycle of a recipe', () => {
     expect(await row.getByRole('cell').allTextContents()).toEqual(
       ['260 s', '160 s'].map((text) => expect.stringMatching(text.replace(' ', '\\s'))),
     );
+    await page.locator('.cycle-ends').scrollIntoViewIfNeeded();
+    const covered = await page.evaluate(() => {
+      const answer = document.querySelector('.cycle-answer')?.getBoundingClientRect();
+      const more = document.querySelector('.cycle-more')?.getBoundingClientRect();
+      return answer === undefined || more === undefined || answer.bottom > more.top + 1;
+    });
+    expect(covered, 'the curve lies on what stands below').toBe(false);
     await page.getByRole('button', { name: 'Stop comparing' }).click();
     expect(await page.locator('.two-table').count()).toBe(0);
     await reader.close();
@@ -148,7 +159,7 @@ describe('the cycle of a recipe', () => {
     await slide(page, 'top', 58);
     await slide(page, 'air', -35);
     expect(await state(page)).toBe('No time line');
-    expect(await textOf(notes.locator('.caution-care').first())).toMatch(/North.*\d+ °C/);
+    expect(await textOf(page.locator('.cycle-settings .caution-care').first())).toMatch(/North.*\d+ °C/);
     await page.getByRole('button', { name: 'Back to the recipe' }).click();
     expect(await state(page)).toContain('good');
     await visit(reader, '/recipes/~belt/Thistle-22');

@@ -1,5 +1,5 @@
 import type { PressCycleReport } from '@loopwright/jobs';
-import type { Page } from '@loopwright/sheets';
+import type { Block, Page } from '@loopwright/sheets';
 import { BlockView } from '../../page/block-view.tsx';
 import { keyed } from '../../page/keyed.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
@@ -11,7 +11,12 @@ interface CycleNotesProps {
   readonly page: Page;
 }
 
-/** What somebody must know of the answer: what it warns of, whose recipe it is, what of it nobody has measured. */
+/** What stands in the way of the answer, before anything is moved. */
+export function CycleWarnings({ page }: Pick<CycleNotesProps, 'page'>) {
+  return warningsOf(page, (level) => level !== 'note').map(({ key, item }) => <BlockView key={key} block={item} />);
+}
+
+/** What else somebody must know of it: whose recipe it is, what of it nobody has measured. */
 export function CycleNotes({ things, report, page }: CycleNotesProps) {
   const { say } = useSpeech();
   const { belt, press, recipe } = things;
@@ -24,10 +29,9 @@ export function CycleNotes({ things, report, page }: CycleNotesProps) {
     ...(examples > 0 ? [say('recipes.example-press', { press: press.name, count: examples })] : []),
     say('recipes.sheet-wins'),
   ];
-  const warnings = page.front.find(({ id }) => id === 'warnings')?.blocks ?? [];
   return (
     <div className="cycle-notes">
-      {keyed(warnings).map(({ key, item }) => (
+      {warningsOf(page, (level) => level === 'note').map(({ key, item }) => (
         <BlockView key={key} block={item} />
       ))}
       {notes.map((text) => (
@@ -35,6 +39,13 @@ export function CycleNotes({ things, report, page }: CycleNotesProps) {
       ))}
     </div>
   );
+}
+
+type Level = Extract<Block, { kind: 'caution' }>['level'];
+
+function warningsOf(page: Page, isWanted: (level: Level) => boolean) {
+  const all = page.front.find(({ id }) => id === 'warnings')?.blocks ?? [];
+  return keyed(all.filter((block) => block.kind === 'caution' && isWanted(block.level)));
 }
 
 /** How many numbers of press and stack stand in for what nobody has entered. */

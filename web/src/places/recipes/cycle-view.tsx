@@ -9,7 +9,7 @@ import { ChooseThings } from './choose-things.tsx';
 import { CycleAnswer } from './cycle-answer.tsx';
 import { cycleDrawings } from './cycle-drawings.ts';
 import { CycleEnds } from './cycle-ends.tsx';
-import { CycleNotes } from './cycle-notes.tsx';
+import { CycleNotes, CycleWarnings } from './cycle-notes.tsx';
 import { CycleRests } from './cycle-rests.tsx';
 import { KeepCycle } from './keep-cycle.tsx';
 import { SettingRow } from './setting-row.tsx';
@@ -51,19 +51,22 @@ export function CycleView({ plant, now, start }: CycleViewProps) {
         <h1 tabIndex={-1}>{speech.say('cycle.title')}</h1>
         <ChooseThings plant={plant} things={things} onChoose={choose} />
       </header>
-      <CycleAnswer page={page} drawings={drawings} />
-      <div className="cycle-settings">
-        <CycleNotes things={things} report={below.report} page={below.page} />
-        <SettingRows settings={settings} starts={starts} voices={voices} onSet={set} />
-        <button
-          type="button"
-          className="button"
-          disabled={Object.keys(changed).length === 0}
-          onClick={() => setChanged({})}
-        >
-          {speech.say('recipes.reset')}
-        </button>
-        <KeepCycle now={cycle && { report, cycle, settings }} kept={kept} voices={voices} onKeep={setKept} />
+      <div className="cycle-trial">
+        <CycleAnswer page={whole.isOfNow ? whole.page : page} drawings={drawings} />
+        <div className="cycle-settings">
+          <CycleWarnings page={below.page} />
+          <SettingRows settings={settings} starts={starts} voices={voices} onSet={set} />
+          <button
+            type="button"
+            className="button"
+            disabled={Object.keys(changed).length === 0}
+            onClick={() => setChanged({})}
+          >
+            {speech.say('recipes.reset')}
+          </button>
+          <KeepCycle now={cycle && { report, cycle, settings }} kept={kept} voices={voices} onKeep={setKept} />
+          <CycleNotes things={things} report={below.report} page={below.page} />
+        </div>
       </div>
       <div className="cycle-more">
         {drawings === undefined ? null : <DrawingView drawing={drawings.fusion} />}

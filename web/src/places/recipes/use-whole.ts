@@ -25,8 +25,8 @@ export function wholeCycle({ plant, choice, now, speech }: Asked): WholeCycle {
   return { report, page: cyclePage(report, speech) };
 }
 
-/** The same, once the hand rests: what stands below the curve need not follow each step of a slider. */
-export function useWhole({ plant, choice, now, speech }: Asked): WholeCycle {
+/** The same, once the hand rests: what stands below the curve need not follow each step of a slider. `isOfNow` says whether it has. */
+export function useWhole({ plant, choice, now, speech }: Asked): WholeCycle & { readonly isOfNow: boolean } {
   const [whole, setWhole] = useState(() => wholeCycle({ plant, choice, now, speech }));
   const [shown, setShown] = useState({ plant, choice, now, speech });
   const isShown = shown.plant === plant && shown.choice === choice && shown.now === now && shown.speech === speech;
@@ -38,5 +38,5 @@ export function useWhole({ plant, choice, now, speech }: Asked): WholeCycle {
     }, rest_ms);
     return () => clearTimeout(timer);
   }, [isShown, plant, choice, now, speech]);
-  return whole;
+  return { ...whole, isOfNow: isShown };
 }
