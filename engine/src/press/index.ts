@@ -9,14 +9,7 @@ export {
 } from './conduct/conduct.ts';
 export { cycle } from './cycle/cycle.ts';
 export type { CycleInput, Platen, PlatenControl, Probe, Recipe, Supply } from './cycle/cycle-input.ts';
-export {
-  type CycleMapAxes,
-  type CycleMapInput,
-  cycleMap,
-  cycleMapRows,
-  type MapPoint,
-  type MapRow,
-} from './cycle/cycle-map.ts';
+export { type CycleMapInput, cycleMap, type MapPoint } from './cycle/cycle-map.ts';
 export type {
   BeltResult,
   Cycle,

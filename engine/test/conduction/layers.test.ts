@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../heat/book.ts';
+import { checkHeat as check } from '../book.ts';
 import { cover, deepWall, fluid, held, layer, type Material, silicone, states } from './walls.ts';
 
 const why = 'exact solution, 60 cells a layer';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { conduct } from '../../src/press/index.ts';
-import { check } from '../heat/book.ts';
+import { checkHeat as check } from '../book.ts';
 import { cover, held, insulated, layer, states } from './walls.ts';
 
 const [L, tau_s] = [3e-3, 30];

@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { check } from '../heat/book.ts';
+import { checkHeat as check } from '../book.ts';
 import { cover, deepWall, fluid, held, layer, type Material, states } from './walls.ts';
 
 const exact = { evidence: 'derived' as const, source: 'exact solution, Carslaw & Jaeger 2nd ed. sections 2.4 to 2.9' };

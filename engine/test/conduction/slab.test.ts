@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../heat/book.ts';
+import { checkHeat as check } from '../book.ts';
 import { cover, fluid, held, insulated, layer, type Material, states } from './walls.ts';
 
 const exact = { evidence: 'derived' as const, source: 'full series, Incropera et al. section 5.5 (from memory)' };

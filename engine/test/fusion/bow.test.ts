@@ -6,7 +6,7 @@ import {
   layeredBow_1_m,
   sidewaysBow_1_m,
 } from '../../src/fusion/index.ts';
-import { check } from './book.ts';
+import { checkFusion as check } from '../book.ts';
 
 const belt = (top_mm: number, bottom_mm: number): BowLayer[] => [
   { thickness_m: top_mm / 1000, modulus_MPa: 30, expansion_1_K: 150e-6 },

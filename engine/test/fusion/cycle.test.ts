@@ -1,50 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { fusion } from '../../src/fusion/index.ts';
-import { type Cycle, type CycleInput, cycle, type Layer, type Platen } from '../../src/press/index.ts';
+import { type Cycle, type CycleInput, cycle } from '../../src/press/index.ts';
+import { pressed } from '../press/cycle/presses.ts';
 
-const cover: Omit<Layer, 'name' | 'thickness_m'> = {
-  conductivity_W_mK: 0.2,
-  density_kg_m3: 1150,
-  specificHeat_J_kgK: 1575,
-  specificHeatSlope_J_kgK2: 3.75,
-  specificHeatCap_J_kgK: 2200,
-  melt: { heat_J_kg: 8000, centre_degC: 165, width_K: 50 },
-  belt: true,
-};
-const ply = { conductivity_W_mK: 0.18, density_kg_m3: 1250, specificHeat_J_kgK: 1500, belt: true };
-const silicone = { conductivity_W_mK: 0.23, density_kg_m3: 1200, specificHeat_J_kgK: 1300 };
-const plate = { conductivity_W_mK: 160, density_kg_m3: 2700, specificHeat_J_kgK: 920 };
-const cloth = { conductivity_W_mK: 0.22, density_kg_m3: 1400, specificHeat_J_kgK: 1150 };
-
-/** An invented light press: aluminium of 10 mm, 700 W a platen, air-cooled. */
-const platen: Platen = {
-  area_m2: 0.045,
-  capacity_J_m2K: 25_300,
-  capacitySlope_1_K: 4.4e-4,
-  heater_W: 700,
-  nominal_V: 120,
-  loss_W_m2K: 8,
-  fan_W_m2K: 130,
-  sensorLag_s: 3,
-  control: { kind: 'pi', band_K: 6, integral_s: 60, tracking_s: 10 },
-};
-
+/** Alder-24 in the light example press with another template, another dwell. */
 function press(template_mm: number, dwell_s: number, times_s: readonly number[] = []): CycleInput {
+  const plain = pressed('light', 'Alder-24');
   return {
-    layers: [
-      { name: 'plate', thickness_m: 2e-3, ...plate },
-      { name: 'cloth', thickness_m: 0.25e-3, ...cloth },
-      { name: 'cover', thickness_m: 0.8e-3, ...cover },
-      { name: 'ply', thickness_m: 0.8e-3, ...ply },
-      { name: 'cover', thickness_m: 0.8e-3, ...cover },
-      { name: 'template', thickness_m: template_mm / 1000, ...silicone },
-    ],
-    contacts_W_m2K: [3000, 1000, 1500, null, null, 1500, 1000],
-    ambient_degC: 25,
-    top: platen,
-    bottom: platen,
-    supply: { volts_V: 120, leadResistance_ohm: 0.08 },
-    recipe: { top_degC: 182, bottom_degC: 188, ready_K: 2, dwell_s, open_degC: 50, pressure_Pa: 2e5 },
+    ...plain,
+    layers: plain.layers.map((layer) =>
+      layer.name === 'template' ? { ...layer, thickness_m: template_mm / 1000 } : layer,
+    ),
+    recipe: { ...plain.recipe, dwell_s },
     probes: [
       { layer: 3, fraction: 0.5 },
       { layer: 4, fraction: 1 },

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { criticalWater_share, dryingTime_s, waterDiffusion_m2_s, waterLeft } from '../../src/fusion/index.ts';
-import { check } from './book.ts';
+import { checkFusion as check } from '../book.ts';
 
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 

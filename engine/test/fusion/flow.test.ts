@@ -15,7 +15,7 @@ import {
   squeezedStripPowerLaw_m,
   swelling_m,
 } from '../../src/fusion/index.ts';
-import { check } from './book.ts';
+import { checkFusion as check } from '../book.ts';
 
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 const thin = { consistency: 8000, exponent: 0.6 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type FusionInput, fusion, grade, hardSegmentDefaults } from '../../src/fusion/index.ts';
 import { Refusal } from '../../src/refusal.ts';
-import { check } from './book.ts';
+import { checkFusion as check } from '../book.ts';
 
 /** Up at 2 K/s, a hold, down at 3 K/s. */
 function cycle(core_degC: number, hold_s: number, more: Partial<FusionInput> = {}): FusionInput {

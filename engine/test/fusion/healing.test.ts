@@ -9,7 +9,7 @@ import {
   historyIntegral,
   weldingTime_s,
 } from '../../src/fusion/index.ts';
-import { check } from './book.ts';
+import { checkFusion as check } from '../book.ts';
 
 const p = fusionParameters();
 

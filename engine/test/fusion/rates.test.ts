@@ -14,7 +14,7 @@ import {
   weldingTime_s,
 } from '../../src/fusion/index.ts';
 import { Refusal } from '../../src/refusal.ts';
-import { check } from './book.ts';
+import { checkFusion as check } from '../book.ts';
 
 const p = fusionParameters();
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };

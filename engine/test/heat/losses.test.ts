@@ -16,7 +16,7 @@ import {
   verticalWallLaminar_W_m2K,
   waterCooling_W_m2K,
 } from '../../src/press/index.ts';
-import { check } from './book.ts';
+import { checkHeat as check } from '../book.ts';
 
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 /** Properties of the reference values, film at 102.5 degC. */

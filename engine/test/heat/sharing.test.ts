@@ -10,7 +10,7 @@ import {
   warmedBag_Pa,
 } from '../../src/press/index.ts';
 import { Refusal } from '../../src/refusal.ts';
-import { check } from './book.ts';
+import { checkHeat as check } from '../book.ts';
 
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 

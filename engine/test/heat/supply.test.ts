@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { conductors, resistanceAt20_ohm_km, type SupplyInput, supply } from '../../src/press/index.ts';
 import { Refusal } from '../../src/refusal.ts';
-import { check } from './book.ts';
+import { checkHeat as check } from '../book.ts';
 
 const seeded = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 

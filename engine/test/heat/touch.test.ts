@@ -10,7 +10,7 @@ import {
   whenTouched,
 } from '../../src/press/index.ts';
 import { Refusal } from '../../src/refusal.ts';
-import { check } from './book.ts';
+import { checkHeat as check } from '../book.ts';
 
 const body = (conductivity_W_mK: number, density_kg_m3: number, specificHeat_J_kgK: number): Body => ({
   conductivity_W_mK,

@@ -1,5 +1,5 @@
 import { isAnyTabBusy, isBusy, onBusyChange } from './busy.ts';
-import { workerAddress } from './worker-address.ts';
+import { trustedAddress } from './trusted-address.ts';
 
 /** What the app knows of itself as files. */
 export interface AppFiles {
@@ -27,7 +27,7 @@ export function onAppFilesChange(listener: () => void): () => void {
 /** Keeps the app's files on the device and watches for newer ones. */
 export async function keepAppFiles(): Promise<void> {
   const { serviceWorker } = navigator as { readonly serviceWorker?: ServiceWorkerContainer };
-  registration = await serviceWorker?.register(workerAddress()).catch(() => undefined);
+  registration = await serviceWorker?.register(trustedAddress('worker', '/service-worker.js')).catch(() => undefined);
   if (serviceWorker === undefined || registration === undefined) return become({ offline: 'cannot', newer: false });
   watchWorkers(registration);
   watchTakeOver(serviceWorker);

@@ -102,8 +102,8 @@ function Places({ plant, position }: PlacesProps) {
   const [path] = useLocation();
   if (/^\/stores(\/|$)/.test(path)) return <StoresPlace path={path.slice('/stores'.length)} now={now} card={card} />;
   if (path === scanAddress) return <ScanPlace plant={plant} overview={overview} card={card} />;
-  if (isRecipesAddress(path)) return <RecipesPlace path={path} plant={plant} now={now} card={card} />;
-  if (isLabelsAddress(path)) return <LabelsPlace path={path} plant={plant} now={now} card={card} />;
+  if (isRecipesAddress(path)) return <RecipesPlace key={path} path={path} plant={plant} now={now} card={card} />;
+  if (isLabelsAddress(path)) return <LabelsPlace key={path} path={path} plant={plant} now={now} card={card} />;
   return (
     <div className="shell">
       <Bar place={place} plant={plant} card={card} />

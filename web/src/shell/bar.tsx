@@ -7,8 +7,11 @@ import { SettingsPanel } from '../settings/settings-panel.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { WhoWorks } from '../who/who-works.tsx';
 
+/** Where somebody is, as the bar marks it. */
+export type PlaceOfBar = 'lines' | 'card' | 'stores' | 'start' | 'scan' | 'recipes';
+
 interface BarProps {
-  readonly place: 'lines' | 'card' | 'stores' | 'start' | 'scan' | 'recipes';
+  readonly place: PlaceOfBar;
   readonly plant: Plant | undefined;
   /** Where the card leads: the one that is open, else the torn one. */
   readonly card: string | undefined;

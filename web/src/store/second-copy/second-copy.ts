@@ -1,8 +1,9 @@
+import { trustedAddress } from '../../offline/trusted-address.ts';
 import type { EventRow, LogRow, StoreSchema } from '../database.ts';
 import { canCopy } from './copy-folder.ts';
 import { entryLine } from './copy-form.ts';
 import type { CopyAnswer, CopyAsk, CopySizes } from './copy-message.ts';
-import { copyWorkerAddress } from './copy-worker-address.ts';
+import workerAddress from './copy-worker.ts?worker&url';
 
 /** What an append wrote. */
 export interface Written {
@@ -62,7 +63,7 @@ export class SecondCopy {
   }
 
   #started(): Worker {
-    const worker = new Worker(copyWorkerAddress(), { type: 'module', name: 'second-copy' });
+    const worker = new Worker(trustedAddress('copy', workerAddress), { type: 'module', name: 'second-copy' });
     worker.onmessage = ({ data }: MessageEvent<CopyAnswer>) => {
       this.#open.get(data.ask)?.(data);
       this.#open.delete(data.ask);

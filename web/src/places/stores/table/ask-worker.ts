@@ -1,20 +1,6 @@
+import { trustedAddress } from '../../../offline/trusted-address.ts';
 import type { TableAnswer, TableAsk, TableStage } from './table-ask.ts';
 import workerAddress from './table-worker.ts?worker&url';
-
-interface PolicyFactory {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL(input: string): string },
-  ): { createScriptURL(input: string): string };
-}
-
-/** In the form that a browser with trusted types asks for; the policy makes no other address, whatever it is given. */
-function trustedAddress(): string {
-  const { trustedTypes } = window as { readonly trustedTypes?: PolicyFactory };
-  if (trustedTypes === undefined) return workerAddress;
-  const rules = { createScriptURL: () => workerAddress };
-  return trustedTypes.createPolicy('loopwright-tables', rules).createScriptURL(workerAddress);
-}
 
 /** How the asking is followed and stopped. */
 export interface Following {
@@ -28,7 +14,7 @@ export interface Following {
  * @returns the answer; undefined when it was stopped
  */
 export function askWorker(ask: TableAsk, { signal, onStage }: Following = {}): Promise<TableAnswer | undefined> {
-  const worker = new Worker(trustedAddress(), { type: 'module' });
+  const worker = new Worker(trustedAddress('tables', workerAddress), { type: 'module' });
   return new Promise<TableAnswer | undefined>((resolve) => {
     signal?.addEventListener('abort', () => resolve(undefined));
     worker.onerror = () => resolve({ is: 'refused', fault: { code: 'failed', data: {} } });
