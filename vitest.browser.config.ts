@@ -13,6 +13,7 @@ export default defineConfig({
     globalSetup: ['web/test/browser/support/serve-demo.ts'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
-    fileParallelism: false,
+    // Two at a time, each with a browser of its own: what is timed is timed against the same machine in the same run.
+    maxWorkers: 2,
   },
 });

@@ -1,3 +1,4 @@
+export { byLine } from './by-line.ts';
 export { type CheckCode, checkCodes } from './check/check-codes.ts';
 export { checkPlant, type PlantProblem, plantChecks } from './check/check-plant.ts';
 export { byId, emptyPlant, kinds } from './empty-plant.ts';

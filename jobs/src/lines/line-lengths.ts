@@ -1,4 +1,4 @@
-import type { Belt, Line, Plant, Position, Pulley } from '@loopwright/plant';
+import { type Belt, byLine, type Line, type Plant, type Position, type Pulley } from '@loopwright/plant';
 import { endlessLengthsOf } from '../loop/endless-length.ts';
 import { isLoop, loopOf } from '../loop/loop.ts';
 
@@ -23,9 +23,9 @@ export interface LineLengths {
 
 /** The lines of a plant with what belongs to each, in the order of their ids. One pass over the plant. */
 export function partsOfLines(plant: Plant): readonly LineParts[] {
-  const pulleys = groupByLine(Object.values(plant.pulleys));
-  const surveys = groupByLine(Object.values(plant.surveys));
-  const positions = groupByLine(Object.values(plant.positions));
+  const pulleys = byLine(Object.values(plant.pulleys));
+  const surveys = byLine(Object.values(plant.surveys));
+  const positions = byLine(Object.values(plant.positions));
   return Object.values(plant.lines)
     .sort((a, b) => (a.id < b.id ? -1 : 1))
     .map((line) => ({
@@ -35,16 +35,6 @@ export function partsOfLines(plant: Plant): readonly LineParts[] {
       surveys: surveys.get(line.id) ?? [],
       positions: (positions.get(line.id) ?? []).toSorted((a, b) => a.number - b.number),
     }));
-}
-
-function groupByLine<T extends { readonly line: string }>(things: readonly T[]): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const thing of things) {
-    const group = groups.get(thing.line);
-    if (group) group.push(thing);
-    else groups.set(thing.line, [thing]);
-  }
-  return groups;
 }
 
 const solved = new WeakMap<Line, { readonly parts: LineParts; readonly lengths: LineLengths }>();

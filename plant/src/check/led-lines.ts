@@ -1,4 +1,5 @@
 import { Refusal } from '@loopwright/engine/refusal';
+import { byLine } from '../by-line.ts';
 import { byId } from '../empty-plant.ts';
 import type { Plant } from '../plant.ts';
 import { type LinePulleys, linePulleys } from '../survey/line-pulleys.ts';
@@ -20,16 +21,6 @@ export function ledLines(plant: Plant): LedLines {
       return [line, ledOrRefused(own, line)];
     }),
   );
-}
-
-function byLine<T extends { readonly line: string }>(things: readonly T[]): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const thing of things) {
-    const group = groups.get(thing.line);
-    if (group) group.push(thing);
-    else groups.set(thing.line, [thing]);
-  }
-  return groups;
 }
 
 function ledOrRefused(own: Parameters<typeof linePulleys>[0], line: string): LinePulleys | Refusal {

@@ -4,6 +4,7 @@ import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { axeFaults, bringAxe } from './support/axe.ts';
 import { type ManyPositions, serveManyPositions } from './support/many-positions.ts';
 import { cutText, poorContrast, poorTargets, smallText } from './support/measure.ts';
+import { pace_ms } from './support/pace.ts';
 import { openReader, phone, type Reader, textOf, wide } from './support/reader.ts';
 
 const size = { lines: 100, perLine: 100 };
@@ -125,16 +126,17 @@ describe('ten thousand positions on a hundred lines', () => {
     await page.getByRole('searchbox').focus();
     for (const letter of 'infeed 77 running') await page.keyboard.press(letter === ' ' ? 'Space' : letter);
     expect(await page.locator('.found-row').count()).toBeGreaterThan(0);
+    const reference_ms = await pace_ms(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
     const took_ms = (await page.evaluate(() => (window as unknown as { took: number[] }).took)).toSorted(
       (a, b) => a - b,
     );
     const median_ms = took_ms[Math.floor(took_ms.length / 2)] ?? Number.NaN;
     console.log(
-      `Search in 10,000, ${slowDown}x slower: ${median_ms.toFixed(0)} ms a letter, at most ${took_ms.at(-1)?.toFixed(0)} ms`,
+      `Search in 10,000, ${slowDown}x slower: ${median_ms.toFixed(0)} ms a letter, at most ${took_ms.at(-1)?.toFixed(0)} ms; arithmetic ${reference_ms.toFixed(0)} ms`,
     );
-    // Twice the goal of 50 ms: the machine that runs this test is shared.
-    expect(median_ms).toBeLessThan(100);
+    // The arithmetic takes about 50 ms where a letter should take 50 ms; twice that is no longer as one types.
+    expect(median_ms / reference_ms).toBeLessThan(2);
   });
 
   test('[LIST-03] the keyboard meets every position in order, to the end and back', async () => {
@@ -197,7 +199,7 @@ describe('ten thousand positions on a hundred lines', () => {
     });
     await page.locator('article h1').waitFor();
     await page.goBack();
-    await page.waitForFunction((top) => Math.abs(scrollY - top) < 100, before, { timeout: 100_000 });
+    await page.waitForFunction((top) => Math.abs(scrollY - top) < 100, before);
   });
 
   test('[LIST-01] stores: the same for the rows of a kind, and for what a search finds', async () => {

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { axeFaults, bringAxe } from './support/axe.ts';
 import { cutText, lengthen, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
+import { pace_ms } from './support/pace.ts';
 import { answered, openReader, phone, textOf, visit, wide } from './support/reader.ts';
 
 let browser: Browser;
@@ -79,9 +80,13 @@ describe('the cycle of a recipe', () => {
       }
       return found.toSorted((a, b) => a - b);
     });
+    const reference_ms = await pace_ms(page);
     const [median = 0, worst = 0] = [times[15], times.at(-1)];
-    console.log(`answer of the cycle: median ${median.toFixed(1)} ms, slowest ${worst.toFixed(1)} ms`);
-    expect(median).toBeLessThan(50);
+    console.log(
+      `answer of the cycle: median ${median.toFixed(1)} ms, slowest ${worst.toFixed(1)} ms; arithmetic ${reference_ms.toFixed(1)} ms`,
+    );
+    // The arithmetic takes about 16 ms where a move must be answered in 50 ms.
+    expect(median / reference_ms).toBeLessThan(3);
     await reader.close();
   });
 

@@ -7,7 +7,7 @@ export function PlantNameLink() {
   const { say } = useSpeech();
   return (
     <Link href={plantNameAddress} className="button">
-      {say('stores.plant')}
+      {say('store.plant-name')}
     </Link>
   );
 }

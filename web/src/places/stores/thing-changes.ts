@@ -39,7 +39,7 @@ export function thingChanges(voice: Voice, kind: WrittenKind, before: unknown, a
 
 function nameChange(voice: Voice, was: PlainThing, is: PlainThing): readonly FieldChange[] {
   const [from, to] = [asText(was['name']) ?? '', asText(is['name']) ?? ''];
-  return from === to ? [] : [{ label: voice.say('stores.plant'), from, to }];
+  return from === to ? [] : [{ label: voice.say('store.plant-name'), from, to }];
 }
 
 function sourceChanges(

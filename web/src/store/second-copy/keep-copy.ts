@@ -15,15 +15,15 @@ const rowsAtOnce = 1000;
  */
 export async function putBackIfEmpty(core: StoreCore): Promise<number> {
   const { db } = core.parts;
-  if (!canCopy() || (await db.count('events')) > 0) return 0;
+  if (!canCopy() || (await db.count('logs')) > 0) return 0;
   return (await readCopyFile(db.name, copyFile)) === undefined ? 0 : putBack(core);
 }
 
 /** Adds to the copy what a kill kept from it, and to the database what only the copy has. */
 export async function bringUpToDate(core: StoreCore): Promise<void> {
   if (core.parts.copy.state === 'none') return;
-  await core.task(() => addMissing(core));
-  if (await copyHasMore(core)) await putBack(core);
+  const sizes = await core.task(() => addMissing(core));
+  if (await copyHasMore(core, sizes)) await putBack(core);
 }
 
 async function putBack(core: StoreCore): Promise<number> {
@@ -31,7 +31,8 @@ async function putBack(core: StoreCore): Promise<number> {
   return all(core);
 }
 
-async function addMissing(core: StoreCore): Promise<void> {
+/** @returns how far the copy went before */
+async function addMissing(core: StoreCore): Promise<CopySizes> {
   const { db, copy } = core.parts;
   const sizes = await copy.sizes();
   // The plant shown comes last: it is the one to show again.
@@ -46,6 +47,7 @@ async function addMissing(core: StoreCore): Promise<void> {
       rows = await db.getAll('events', IDBKeyRange.bound([plant, device, next], [plant, device, Infinity]), rowsAtOnce);
     }
   }
+  return sizes;
 }
 
 async function blobsOf({ parts }: StoreCore, rows: readonly EventRow[]) {
@@ -54,8 +56,7 @@ async function blobsOf({ parts }: StoreCore, rows: readonly EventRow[]) {
   return found.filter((blob) => blob !== undefined);
 }
 
-async function copyHasMore({ parts }: StoreCore): Promise<boolean> {
-  const sizes: CopySizes = await parts.copy.sizes();
+async function copyHasMore({ parts }: StoreCore, sizes: CopySizes): Promise<boolean> {
   for (const [log, size] of sizes) {
     const [plant = '', device = ''] = log.split('/');
     const range = IDBKeyRange.bound([plant, device, 0], [plant, device, Infinity]);

@@ -4,6 +4,7 @@ export const storeDe: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.demo': 'Demowerk, erfunden.',
   'store.device': 'Dieses Gerät',
   'store.everything': 'Alles exportieren oder importieren',
+  'store.plant-name': 'Name des Werks',
   'store.persist': 'Aufzeichnungen auf diesem Gerät behalten',
   'store.lost.read': 'Gelesen',
   'store.notice.lost':

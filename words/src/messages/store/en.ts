@@ -3,6 +3,7 @@ export const storeEn = {
   'store.demo': 'Demo plant, invented.',
   'store.device': 'This device',
   'store.everything': 'Export or import everything',
+  'store.plant-name': 'Name of the plant',
   'store.persist': 'Keep the records on this device',
   'store.lost.read': 'I have read this',
   'store.notice.lost':

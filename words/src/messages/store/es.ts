@@ -4,6 +4,7 @@ export const storeEs: Readonly<Record<keyof typeof storeEn, string>> = {
   'store.demo': 'Planta de demostración, inventada.',
   'store.device': 'Este dispositivo',
   'store.everything': 'Exportar o importar todo',
+  'store.plant-name': 'Nombre de la planta',
   'store.persist': 'Conservar los registros en este dispositivo',
   'store.lost.read': 'Leído',
   'store.notice.lost':

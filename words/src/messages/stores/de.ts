@@ -113,7 +113,6 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.findings.cares': 'Hier hinsehen. Gespeichert werden kann es so.',
   'stores.findings.more': '{count, plural, one {Und # weiteres.} other {Und # weitere.}}',
   'stores.change': '{id} ändern',
-  'stores.plant': 'Name des Werks',
   'stores.plant.help': 'Der Name steht auf jeder Karte. Was schon gedruckt ist, behält den alten.',
   'stores.plant.same': 'So heißt das Werk schon. Einen anderen Namen eingeben oder es dabei lassen.',
   'stores.gone': '{id} ist jetzt nicht im Bestand.',

@@ -106,7 +106,6 @@ export const storesEn = {
   'stores.findings.cares': 'Look at this. It can be saved as it is.',
   'stores.findings.more': '{count, plural, one {And # more.} other {And # more.}}',
   'stores.change': 'Change {id}',
-  'stores.plant': 'Name of the plant',
   'stores.plant.help': 'The name stands on every card. What is printed already keeps the old one.',
   'stores.plant.same': 'This is its name already. Type another, or leave it as it is.',
   'stores.gone': '{id} is not in the stores now.',

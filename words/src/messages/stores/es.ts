@@ -107,7 +107,6 @@ export const storesEs: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.findings.cares': 'Mirar esto. Se puede guardar así.',
   'stores.findings.more': '{count, plural, one {Y # más.} other {Y # más.}}',
   'stores.change': 'Cambiar {id}',
-  'stores.plant': 'Nombre de la planta',
   'stores.plant.help': 'El nombre figura en cada ficha. Lo ya impreso conserva el anterior.',
   'stores.plant.same': 'La planta ya se llama así. Escribir otro nombre o dejarlo como está.',
   'stores.gone': '{id} no está ahora en las existencias.',
