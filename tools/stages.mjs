@@ -138,7 +138,7 @@ export const browser = {
     const found = await findChromium();
     if (found.sentence) return { passed: 0, failed: 1, note: found.sentence };
     return vitest('browser', ['--config', 'vitest.browser.config.ts'], {
-      timeout_s: 900,
+      timeout_s: 1200,
       env: { LW_CHROMIUM: found.path },
     });
   },
