@@ -7,6 +7,8 @@ export interface ArchiveEntry {
   readonly method: 'stored' | 'deflated';
   readonly packed_bytes: number;
   readonly size_bytes: number;
+  /** Checksum of the unpacked bytes. */
+  readonly crc32: number;
   /** Where its packed bytes start. */
   readonly start: number;
   readonly isLink: boolean;
@@ -73,7 +75,8 @@ function readEntry(view: DataView, at: number): { readonly entry: ArchiveEntry; 
   const isWrong = method === 'stored' && packed_bytes !== size_bytes;
   if (name === undefined || isWrong || start + packed_bytes > view.byteLength) throw noArchive();
   const next = at + entryLength + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
-  return { entry: { name, method, packed_bytes, size_bytes, start, isLink: isLink(view, at) }, next };
+  const crc32 = view.getUint32(at + 16, true);
+  return { entry: { name, method, packed_bytes, size_bytes, crc32, start, isLink: isLink(view, at) }, next };
 }
 
 function startOf(view: DataView, local: number): number {

@@ -6,6 +6,8 @@ export {
   checkFileSize,
   logName,
   readArchive,
+  witnessesName,
 } from './read-archive.ts';
+export { unpacked } from './unpacked.ts';
 export { type ArchiveVerdict, verifyArchive } from './verify-archive.ts';
 export { writeArchive } from './write-archive.ts';

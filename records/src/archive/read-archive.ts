@@ -1,10 +1,11 @@
 import { Refusal } from '@loopwright/engine/refusal';
-import { inflateSync } from 'fflate';
 import { type ArchiveEntry, archiveEntries, noArchive } from './archive-entries.ts';
+import { unpacked } from './unpacked.ts';
 
 /** Names inside an exported archive. */
 export const logName = 'log.jsonl';
 export const blobFolder = 'blobs/';
+export const witnessesName = 'witnesses.jsonl';
 
 /** Limits looked at before anything is unpacked. */
 export const archiveLimits = {
@@ -19,7 +20,11 @@ export const archiveLimits = {
 export interface ArchiveContent {
   readonly log: Uint8Array;
   /** Bytes by the SHA-256 that their names say; not yet compared with it. */
-  readonly blobs: ReadonlyMap<string, Uint8Array>;
+  readonly blobs: ReadonlyMap<string, Uint8Array<ArrayBuffer>>;
+  /** Countersignatures of the log, one a line, where there are any. */
+  readonly witnesses?: Uint8Array;
+  /** Names of whatever else lies in the archive; none of it is read. */
+  readonly others?: readonly string[];
 }
 
 const blobName = /^[0-9a-f]{64}$/;
@@ -38,13 +43,29 @@ export function readArchive(bytes: Uint8Array): ArchiveContent {
   if (bytes[0] === brace) return { log: bytes, blobs: new Map() };
   const entries = archiveEntries(bytes);
   checkEntries(entries);
-  const log = entries.find((entry) => entry.name === logName);
+  const files = new Map(entries.map((entry) => [entry.name, entry]));
+  const [log, witnesses] = [files.get(logName), files.get(witnessesName)];
   if (log === undefined) throw new Refusal('file-no-log', '');
   const blobs = entries.flatMap((entry) => {
-    const name = entry.name.startsWith(blobFolder) ? entry.name.slice(blobFolder.length) : '';
-    return blobName.test(name) ? [[name, unpacked(bytes, entry)] as const] : [];
+    const name = blobNameOf(entry);
+    return name === undefined ? [] : [[name, unpacked(bytes, entry)] as const];
   });
-  return { log: unpacked(bytes, log), blobs: new Map(blobs) };
+  return {
+    log: unpacked(bytes, log),
+    blobs: new Map(blobs),
+    ...(witnesses === undefined ? {} : { witnesses: unpacked(bytes, witnesses) }),
+    others: entries.filter((entry) => entry !== log && entry !== witnesses && isOther(entry)).map(({ name }) => name),
+  };
+}
+
+function blobNameOf({ name }: ArchiveEntry): string | undefined {
+  const below = name.startsWith(blobFolder) ? name.slice(blobFolder.length) : '';
+  return blobName.test(below) ? below : undefined;
+}
+
+/** Folders may stand in an archive by themselves; they hold nothing. */
+function isOther(entry: ArchiveEntry): boolean {
+  return blobNameOf(entry) === undefined && !(entry.name.endsWith('/') && entry.size_bytes === 0);
 }
 
 /**
@@ -71,21 +92,4 @@ function checkEntries(entries: readonly ArchiveEntry[]): void {
 
 function leavesFolder(name: string): boolean {
   return name.split(/[/\\]/).includes('..') || /^[/\\]|^[a-z]:/i.test(name) || name.includes('\0');
-}
-
-/** Unpacks into the space that was announced and one byte more, in which a file that says too little shows itself. */
-function unpacked(bytes: Uint8Array, entry: ArchiveEntry): Uint8Array {
-  const packed = bytes.subarray(entry.start, entry.start + entry.packed_bytes);
-  if (entry.method === 'stored') return Uint8Array.from(packed);
-  const read = inflated(packed, new Uint8Array(entry.size_bytes + 1));
-  if (read?.length !== entry.size_bytes) throw noArchive();
-  return read;
-}
-
-function inflated(packed: Uint8Array, out: Uint8Array): Uint8Array | undefined {
-  try {
-    return inflateSync(packed, { out });
-  } catch {
-    return undefined;
-  }
 }

@@ -2,6 +2,7 @@ import { utf8ToBytes } from '@noble/hashes/utils.js';
 import fc from 'fast-check';
 import { zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
+import { crc32 } from '../../src/archive/crc32.ts';
 import { archiveEntries, readArchive, verifyArchive, writeArchive } from '../../src/archive/index.ts';
 import { blobReference, sha256Hex } from '../../src/log/index.ts';
 import { exportOf, happening, sampleLog, verify } from '../log/sample-log.ts';
@@ -72,6 +73,13 @@ describe('archive', () => {
       new DataView(copy.buffer).setUint32(first + 24, log.length + step, true);
       expect(codeOf(copy)).toBe('file-no-archive');
     }
+  });
+
+  it('[LOG-87] a packed file whose checksum is not the announced one is refused', () => {
+    const first = Buffer.from(packed).indexOf(Buffer.from([0x50, 0x4b, 0x01, 0x02]));
+    expect(codeOf(packed.with(first + 16, (packed[first + 16] ?? 0) ^ 1))).toBe('file-no-archive');
+    // ISO 3309 check value, as every catalogue of checksums gives it.
+    expect(crc32(utf8ToBytes('123456789'))).toBe(0xcbf43926);
   });
 
   it('[LOG-87] cut off anywhere, or with any byte changed, it is refused or reads as what its log then is', async () => {

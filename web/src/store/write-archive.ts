@@ -1,5 +1,5 @@
+import { blobFolder, logName } from '@loopwright/records/archive';
 import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
-import { blobFolder, logName } from './archive-form.ts';
 
 /** Bytes packed at a time, so that the screen stays alive. */
 const piece_bytes = 1 << 20;

@@ -1,7 +1,6 @@
 import { folderLimits } from '@loopwright/plant';
+import { type ArchiveEntry, archiveEntries, unpacked } from '@loopwright/records/archive';
 import { strFromU8, zipSync } from 'fflate';
-import { type ArchiveEntry, archiveEntries } from '../../../store/archive-entries.ts';
-import { unpacked } from '../../../store/unpacked.ts';
 import { FileRefused } from './file-fault.ts';
 
 /** What a workbook may measure; looked at before anything is unpacked. */
