@@ -9,6 +9,7 @@ import {
   thingSchemas,
 } from '@loopwright/plant';
 import { type AnyEvent, effects } from './event.ts';
+import { isRunType } from './run/run-types.ts';
 
 /** A plant as its events make it, and what was passed over on the way. */
 export interface Folding {
@@ -69,11 +70,18 @@ type Outcome = 'applied' | 'refused' | { readonly unknown: string };
 
 function apply(draft: Draft, type: string, body: unknown): Outcome {
   const known = effects.get(type);
+  if (isRunType(type)) return passed(type, body);
   if (!known && type !== 'plant.defined') return { unknown: String(type) };
   if (!isBody(body)) return 'refused';
   if (body.schema !== 1) return { unknown: `${type}/${body.schema}` };
   if (!known) return definePlant(draft, body.thing);
   return known.effect === 'defined' ? define(draft, known.kind, body.thing) : remove(draft, known.kind, body.thing);
+}
+
+/** What happens in a press run changes nothing that exists; the fold of the run looks at its form. */
+function passed(type: string, body: unknown): Outcome {
+  if (!isBody(body)) return 'refused';
+  return body.schema === 1 ? 'applied' : { unknown: `${type}/${body.schema}` };
 }
 
 function isBody(body: unknown): body is { readonly schema: number; readonly thing: unknown } {
