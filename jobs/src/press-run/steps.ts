@@ -33,7 +33,7 @@ export interface StepRule {
 }
 
 /** What any step that may be passed can be passed for. */
-const any: readonly RunReason[] = [
+const usual: readonly RunReason[] = [
   'line-must-run',
   'none-here',
   'tool-missing',
@@ -44,33 +44,33 @@ const any: readonly RunReason[] = [
 
 /** The steps of a run: what each needs before it. One row a step; no other code knows an order. */
 export const stepRules: Readonly<Record<RunStep, StepRule>> = {
-  cause: { group: 'prepare', needs: [], pass: any },
-  gather: { group: 'prepare', needs: [], pass: any },
+  cause: { group: 'prepare', needs: [], pass: usual },
+  gather: { group: 'prepare', needs: [], pass: usual },
   stop: { group: 'lock', needs: [] },
   'lock-out': { group: 'lock', needs: ['stop'], own: true },
   release: { group: 'lock', needs: ['lock-out'], measures: ['take-up-before'] },
-  site: { group: 'site', needs: ['lock-out'], pass: any },
-  'outlet-live': { group: 'site', needs: ['lock-out'], pass: any, measures: ['mains', 'air'] },
+  site: { group: 'site', needs: ['lock-out'], pass: usual },
+  'outlet-live': { group: 'site', needs: ['lock-out'], pass: usual, measures: ['mains', 'air'] },
   dry: { group: 'site', needs: [], asks: 'dry' },
   cut: { group: 'table', needs: ['cause', 'gather', 'release', 'dry'], measures: ['square-length'] },
   punch: { group: 'table', needs: ['cut'], measures: ['tip-to-tip'] },
-  mark: { group: 'table', needs: ['cut'], pass: any, measures: ['marks-before'] },
+  mark: { group: 'table', needs: ['cut'], pass: usual, measures: ['marks-before'] },
   thread: { group: 'line', needs: ['release', 'punch', 'mark'] },
   mesh: { group: 'line', needs: ['thread', 'site'] },
   stack: { group: 'line', needs: ['mesh'] },
   close: { group: 'line', needs: ['stack'] },
   match: { group: 'match', needs: ['outlet-live', 'close'], own: true, asks: 'recipe' },
-  'alarm-tried': { group: 'heat', needs: [], pass: any },
+  'alarm-tried': { group: 'heat', needs: [], pass: usual },
   pressure: { group: 'heat', needs: ['close'], pass: ['display-broken', 'asked-lead'], measures: ['gauge-pressure'] },
   heat: { group: 'heat', needs: ['match', 'pressure', 'close', 'alarm-tried'] },
   open: { group: 'open', needs: ['heat'], own: true },
   'lift-out': { group: 'splice', needs: ['open'] },
-  trim: { group: 'splice', needs: ['lift-out'], pass: any },
+  trim: { group: 'splice', needs: ['lift-out'], pass: usual },
   flat: { group: 'splice', needs: ['lift-out'], pass: ['line-must-run', 'no-time', 'asked-lead'] },
   faces: { group: 'splice', needs: ['lift-out'], pass: ['too-dark', 'line-must-run', 'asked-lead'] },
-  straight: { group: 'splice', needs: ['flat'], pass: any, measures: ['bow'] },
-  bend: { group: 'splice', needs: ['flat', 'trim'], pass: any },
-  resistance: { group: 'splice', needs: ['lift-out'], pass: any, measures: ['resistance'] },
+  straight: { group: 'splice', needs: ['flat'], pass: usual, measures: ['bow'] },
+  bend: { group: 'splice', needs: ['flat', 'trim'], pass: usual },
+  resistance: { group: 'splice', needs: ['lift-out'], pass: usual, measures: ['resistance'] },
   verdict: { group: 'splice', needs: ['faces', 'straight', 'bend', 'resistance'], asks: 'verdict' },
   'tension-three-quarters': { group: 'restart', needs: ['verdict'] },
   'tools-counted': { group: 'restart', needs: ['verdict'] },
@@ -81,10 +81,10 @@ export const stepRules: Readonly<Record<RunStep, StepRule>> = {
   'lock-on': { group: 'jog', needs: ['jog'] },
   'final-tension': { group: 'jog', needs: ['lock-on'], measures: ['marks-after', 'take-up-after'] },
   unlock: { group: 'unlock', needs: ['final-tension'], own: true },
-  track: { group: 'watch', needs: ['unlock'], pass: any },
-  watch: { group: 'watch', needs: ['track'], pass: any },
-  'retension-date': { group: 'watch', needs: ['final-tension'], pass: any },
-  remainder: { group: 'watch', needs: ['cut'], pass: any, measures: ['roll-left'] },
+  track: { group: 'watch', needs: ['unlock'], pass: usual },
+  watch: { group: 'watch', needs: ['track'], pass: usual },
+  'retension-date': { group: 'watch', needs: ['final-tension'], pass: usual },
+  remainder: { group: 'watch', needs: ['cut'], pass: usual, measures: ['roll-left'] },
 };
 
 /**
