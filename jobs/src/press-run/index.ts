@@ -1,3 +1,7 @@
+export { applyRunEvent, foldRun } from './apply-run-event.ts';
+export { withMeasures } from './asked.ts';
+export type { ViewOptions } from './other-actions.ts';
+export { type LastLook, type Resumed, resumeRun } from './resume-run.ts';
 export {
   type CycleMoments,
   type Deviation,
@@ -33,4 +37,7 @@ export {
   type TimerCode,
   timerCodes,
 } from './run-view.ts';
+export { predictRun, runIdOf, type StartOptions, startRun } from './start-run.ts';
 export { type RunGroup, runGroups, type StepRule, stepRules, stepsOf } from './steps.ts';
+export { viewRun } from './view-run.ts';
+export { whyNotNow } from './why-not.ts';

@@ -86,6 +86,8 @@ export const whyNotCodes = [
   'needs-reason',
   'reading-impossible',
   'other-belt',
+  'not-readable',
+  'too-late',
 ] as const;
 export type WhyNotCode = (typeof whyNotCodes)[number];
 
@@ -132,6 +134,8 @@ export interface RunState {
   readonly started: RunThing<'run.started'> & Stamp;
   /** Every event of the run that counts, oldest first. */
   readonly entries: readonly RunEvent[];
+  /** What somebody took back; it stays in the log. */
+  readonly takenBack: readonly RunEvent[];
   readonly passedOver: readonly PassedOver[];
   readonly people: 1 | 2;
   /** Badge of whoever has the run in hand. */

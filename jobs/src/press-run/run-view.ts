@@ -1,5 +1,5 @@
-import type { RunChange, RunMeasure, RunSign, RunStep } from '@loopwright/records/run';
-import type { Quantity } from '../quantity.ts';
+import type { Kind } from '@loopwright/engine/worked';
+import type { ReadingMark, RunChange, RunMeasure, RunNumber, RunSign, RunStep } from '@loopwright/records/run';
 import type { Deviation, Photo, Settled, WhyNot } from './run-state.ts';
 import type { RunGroup } from './steps.ts';
 
@@ -76,18 +76,19 @@ export type ActionCode = (typeof actionCodes)[number];
 export interface Choice {
   /** A reason, an answer, a verdict, a badge: the action says of which kind. */
   readonly code: string;
-  readonly change: RunChange;
-  /** Tiles that must be asked after this one. */
-  readonly then?: readonly Choice[];
+  /** All of it in one append; absent where only a reason makes it whole. */
+  readonly changes?: readonly RunChange[];
+  /** Why somebody goes on all the same; asked after this tile. */
+  readonly reasons?: readonly Choice[];
 }
 
-/** What a person can do now. `change` is ready to append; else one of the tiles is. */
+/** What a person can do now. `changes` are ready to append, all in one; else one of the tiles is. */
 export interface RunAction {
   readonly code: ActionCode;
   readonly steps: readonly RunStep[];
   readonly own: boolean;
   readonly placement: Placement;
-  readonly change?: RunChange;
+  readonly changes?: readonly RunChange[];
   readonly choices?: readonly Choice[];
   /** Steppers beside it; what stands in them goes along (`withMeasures`). */
   readonly measures: readonly MeasureAsked[];
@@ -96,8 +97,9 @@ export interface RunAction {
 /** A number to read off, by stepper, around what is expected. */
 export interface MeasureAsked {
   readonly measure: RunMeasure;
+  readonly kind: Kind;
   /** What the card expects; absent where nobody knows: "measure this". */
-  readonly expected?: Quantity;
+  readonly expected?: RunNumber;
   /** Where the stepper starts, its step and its ends, SI. */
   readonly start: number;
   readonly step: number;
@@ -132,6 +134,18 @@ export interface RunCurve {
   readonly open_degC: number;
   readonly marks: { readonly ready_s: number; readonly holdEnd_s: number; readonly open_s: number };
   readonly readings: readonly { readonly time_s: number; readonly top_degC: number; readonly bottom_degC: number }[];
+}
+
+/** Both displays, to be read by steppers around what is predicted. */
+export interface ReadingAsked {
+  readonly mark: ReadingMark;
+  readonly top_degC: number;
+  readonly bottom_degC: number;
+  readonly least_degC: number;
+  readonly most_degC: number;
+  readonly step_K: number;
+  /** When the last one was read, if there is one of this mark. */
+  readonly readAt?: string;
 }
 
 export type RunPhase = 'before' | 'hands' | 'heating' | 'holding' | 'cooling' | 'after' | 'restart' | 'over';
@@ -169,6 +183,7 @@ export interface RunView {
   readonly takeBack?: RunAction;
   readonly timers: readonly RunTimer[];
   readonly curve?: RunCurve;
+  readonly reading?: ReadingAsked;
   readonly alarm?: RunAlarm;
   /** Keep it closed: the press is hot. */
   readonly keepClosed: boolean;

@@ -3,6 +3,7 @@ export {
   type DryAnswer,
   displayWords,
   dryAnswers,
+  nobody,
   type ReadingMark,
   type RecipeAnswer,
   type RunFace,

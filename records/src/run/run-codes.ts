@@ -1,3 +1,6 @@
+/** Alias under which events are written while nobody has said who works. */
+export const nobody = 'no-badge';
+
 /** Steps of a press run in the order of the work. What may be done in another order says `jobs`. */
 export const runSteps = [
   'cause',

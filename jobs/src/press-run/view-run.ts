@@ -1,0 +1,128 @@
+import { type RunStep, runSigns } from '@loopwright/records/run';
+import { measuresAsked, readingAsked } from './asked.ts';
+import { cyclePosition, runCurve } from './cycle-position.ts';
+import { fastAction, mainAction } from './main-action.ts';
+import { whyNotSteps } from './order.ts';
+import { otherActions, takeBackAction, type ViewOptions } from './other-actions.ts';
+import { momentAfter } from './run-clock.ts';
+import type { RunState } from './run-state.ts';
+import type { RunNow, RunPhase, RunView, StepView } from './run-view.ts';
+import { type RunGroup, stepRules } from './steps.ts';
+import { runAlarm, runTimers } from './timers.ts';
+import { isInPress } from './why-not.ts';
+
+/**
+ * What to show of a run now: the current step and its one action, what else is open, what is waited for, the ways out.
+ *
+ * @param state - of the run
+ * @param now - both clocks, and who looks
+ * @param options - badges to hand over to, rolls to turn to
+ */
+export function viewRun(state: RunState, now: RunNow, options: ViewOptions = {}): RunView {
+  const steps = state.started.steps.map((step, i) => stepView(state, step, i + 1));
+  const current = state.end ? undefined : steps.find(({ state: is }) => is === 'current');
+  const timers = runTimers(state, now);
+  const position = cyclePosition(state, now);
+  const waiting = { position, timers };
+  const main = current && mainAction(state, current.step, waiting);
+  const fast = current && fastAction(state, current.step, waiting);
+  const next = current && steps.find(({ number, state: is }) => number > current.number && is !== 'settled');
+  const takeBack = takeBackAction(state);
+  const curve = position && runCurve(state, position);
+  const alarm = runAlarm(state, timers);
+  const retensionOn = retensionDay(state);
+  return {
+    ...heading(state),
+    steps,
+    phase: phaseOf(state, current?.group, position?.phase),
+    ...(current && { current }),
+    ...(next && { next: next.step }),
+    ...(main && { main }),
+    ...(fast && { fast }),
+    alsoOpen: state.end ? [] : steps.filter(({ state: is }) => is === 'open'),
+    others: otherActions({ state, current: current?.step, by: now.by, ...options }),
+    ...(takeBack && { takeBack }),
+    timers,
+    ...(curve && { curve }),
+    ...(position && { reading: readingAsked(state, position) }),
+    ...(alarm && { alarm }),
+    keepClosed: position !== undefined && !position.mayBeCool,
+    openPoints: steps.filter(({ state: is }) => is === 'passed').map(({ step }) => step),
+    ...(retensionOn !== undefined && { retensionOn }),
+    ...(state.end && { end: state.end.how }),
+  };
+}
+
+type Heading = 'run' | 'sign' | 'position' | 'press' | 'people' | 'holder' | 'attempt' | 'deviations' | 'photos';
+
+function heading({ id, started, people, holder, attempt, deviations, photos }: RunState): Pick<RunView, Heading> {
+  const { press, position } = started.things;
+  const [first, ...others] = runSigns;
+  return {
+    run: id,
+    sign: { ...([first, ...others][started.slot] ?? first), slot: started.slot },
+    position: position.id,
+    ...(press && { press: { id: press.id, name: press.name } }),
+    people,
+    holder,
+    attempt,
+    deviations,
+    photos,
+  };
+}
+
+function stepView(state: RunState, step: RunStep, number: number): StepView {
+  const settled = state.settled[step];
+  const whyNot = settled ? [] : whyNotSteps(state, [step]);
+  return {
+    step,
+    group: stepRules[step].group,
+    number,
+    state: settled ? (settled.how === 'done' ? 'settled' : 'passed') : stateOf(state, step, whyNot.length === 0),
+    ...(settled && { settled }),
+    whyNot,
+    measures: measuresAsked(state, step),
+  };
+}
+
+/** The first step in the order of the work that may be done; while the press works that is the opening. */
+function stateOf(state: RunState, step: RunStep, isFree: boolean): StepView['state'] {
+  if (!isFree) return 'not-yet';
+  return step === currentStep(state) ? 'current' : 'open';
+}
+
+function currentStep(state: RunState): RunStep | undefined {
+  if (isInPress(state)) return 'open';
+  return state.started.steps.find((step) => !state.settled[step] && whyNotSteps(state, [step]).length === 0);
+}
+
+const phases: Readonly<Record<RunGroup, RunPhase>> = {
+  prepare: 'before',
+  lock: 'before',
+  site: 'before',
+  table: 'hands',
+  line: 'hands',
+  match: 'hands',
+  heat: 'hands',
+  open: 'cooling',
+  splice: 'after',
+  restart: 'restart',
+  jog: 'restart',
+  unlock: 'restart',
+  watch: 'restart',
+};
+
+function phaseOf(state: RunState, group: RunGroup | undefined, inPress: RunPhase | undefined): RunPhase {
+  if (state.end || group === undefined) return 'over';
+  return inPress ?? phases[group];
+}
+
+const day_s = 86_400;
+
+/** The day of the next visit, counted from when the belt was tensioned. */
+function retensionDay({ settled, started }: RunState): string | undefined {
+  const after_days = started.numbers.find(({ name }) => name === 'retension-after')?.value;
+  const tensioned = settled['final-tension'];
+  if (after_days === undefined || tensioned === undefined) return undefined;
+  return momentAfter(tensioned.at, after_days * day_s).slice(0, 10);
+}
