@@ -3,6 +3,15 @@ export { isLanguage, type Language, languages } from './language.ts';
 export type { MessageKey } from './messages/index.ts';
 export { type FileProblem, problemReason, problemSentence } from './problem-sentence.ts';
 export {
+  type RunFacts,
+  type RunLine,
+  type RunWords,
+  runWords,
+  type SaidDeviation,
+  type SaidMeanwhile,
+  type SaidWhyNot,
+} from './run-words.ts';
+export {
   plainLetters,
   type SearchSynonym,
   type SearchTerm,

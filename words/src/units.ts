@@ -43,6 +43,11 @@ export const quantityKinds = [
 ] as const;
 export type QuantityKind = (typeof quantityKinds)[number];
 
+/** True for a kind that has a unit here; a record may come from a newer version. */
+export function isQuantityKind(kind: string): kind is QuantityKind {
+  return quantityKinds.some((each) => each === kind);
+}
+
 /** How a kind is shown: shown = value * factor + offset, rounded to `digits` decimals. */
 export interface Unit {
   /** Symbol, or the key of a word where languages differ (`unit.` in front). */

@@ -4,7 +4,7 @@ import { cyclePosition, runCurve } from './cycle-position.ts';
 import { fastAction, mainAction } from './main-action.ts';
 import { whyNotSteps } from './order.ts';
 import { otherActions, takeBackAction, type ViewOptions } from './other-actions.ts';
-import { momentAfter } from './run-clock.ts';
+import { retensionDay } from './retension-day.ts';
 import type { RunState } from './run-state.ts';
 import type { RunNow, RunPhase, RunView, StepView } from './run-view.ts';
 import { type RunGroup, stepRules } from './steps.ts';
@@ -115,14 +115,4 @@ const phases: Readonly<Record<RunGroup, RunPhase>> = {
 function phaseOf(state: RunState, group: RunGroup | undefined, inPress: RunPhase | undefined): RunPhase {
   if (state.end || group === undefined) return 'over';
   return inPress ?? phases[group];
-}
-
-const day_s = 86_400;
-
-/** The day of the next visit, counted from when the belt was tensioned. */
-function retensionDay({ settled, started }: RunState): string | undefined {
-  const after_days = started.numbers.find(({ name }) => name === 'retension-after')?.value;
-  const tensioned = settled['final-tension'];
-  if (after_days === undefined || tensioned === undefined) return undefined;
-  return momentAfter(tensioned.at, after_days * day_s).slice(0, 10);
 }

@@ -12,6 +12,7 @@ import { missingDe } from './missing/de.ts';
 import { recipesDe } from './recipes/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
+import { runDe } from './run/de.ts';
 import { scanDe } from './scan/de.ts';
 import { startDe } from './start/de.ts';
 import { stepsDe } from './steps/de.ts';
@@ -37,6 +38,7 @@ export const de: Catalogue = {
   ...recipesDe,
   ...recordsDe,
   ...refusalsDe,
+  ...runDe,
   ...scanDe,
   ...startDe,
   ...stepsDe,

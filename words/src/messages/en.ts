@@ -11,6 +11,7 @@ import { missingEn } from './missing/en.ts';
 import { recipesEn } from './recipes/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
+import { runEn } from './run/en.ts';
 import { scanEn } from './scan/en.ts';
 import { startEn } from './start/en.ts';
 import { stepsEn } from './steps/en.ts';
@@ -36,6 +37,7 @@ export const en = {
   ...recipesEn,
   ...recordsEn,
   ...refusalsEn,
+  ...runEn,
   ...scanEn,
   ...startEn,
   ...stepsEn,

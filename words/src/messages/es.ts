@@ -12,6 +12,7 @@ import { missingEs } from './missing/es.ts';
 import { recipesEs } from './recipes/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
+import { runEs } from './run/es.ts';
 import { scanEs } from './scan/es.ts';
 import { startEs } from './start/es.ts';
 import { stepsEs } from './steps/es.ts';
@@ -37,6 +38,7 @@ export const es: Catalogue = {
   ...recipesEs,
   ...recordsEs,
   ...refusalsEs,
+  ...runEs,
   ...scanEs,
   ...startEs,
   ...stepsEs,
