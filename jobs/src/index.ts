@@ -1,4 +1,5 @@
 export { type LabelChoice, type PositionLabel, positionLabels } from './labels/position-labels.ts';
+export { type KeptLengths, keepLengths, recallLengths } from './lines/kept-lengths.ts';
 export { type LineSummary, type LinesOverview, linesOverview, type PositionSummary } from './lines/lines-overview.ts';
 export { type PositionState, positionStates } from './lines/position-state.ts';
 export type { LengthSource } from './loop/endless-length.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { linesOverview } from '../src/index.ts';
+import { keepLengths, linesOverview, recallLengths } from '../src/index.ts';
 import { endlessLength } from '../src/loop/endless-length.ts';
 import { isLoop, loopOf } from '../src/loop/loop.ts';
 import { demoPlant } from './demo-plant.ts';
@@ -48,6 +48,27 @@ describe('lines', () => {
       }
     }
     expect(compared).toBeGreaterThan(50);
+  });
+
+  it('[LINES-06] lengths kept beside a plant are those computed, and come back only for what has not changed', () => {
+    const kept = structuredClone(keepLengths(plant));
+    const again = structuredClone(plant);
+    const doubled = kept.map(({ endless_m }) => ({ path_m: 1, endless_m: endless_m.map(() => 2) }));
+    recallLengths(again, doubled);
+    expect(linesOverview(again, now).lines.every(({ path_m }) => path_m === 1)).toBe(true);
+    const [first] = Object.values(again.positions).filter(({ line }) => line === 'QM-01');
+    if (first === undefined) throw new Error('the line has no position');
+    const changed = { ...again, positions: { ...again.positions, [first.id]: { ...first, recordedLength_m: 44 } } };
+    expect(linesOverview(changed, now).lines.map(({ path_m }) => path_m === 1)).toEqual([
+      false,
+      ...Array(5).fill(true),
+    ]);
+    const third = structuredClone(plant);
+    recallLengths(third, kept);
+    expect(linesOverview(third, now)).toEqual(overview);
+    const fourth = structuredClone(plant);
+    recallLengths(fourth, kept.slice(1));
+    expect(linesOverview(fourth, now)).toEqual(overview);
   });
 
   it('[LINES-05] what changed is computed afresh: a pulley, a belt, a position, a new one', () => {

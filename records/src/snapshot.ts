@@ -1,9 +1,11 @@
 import { kinds, type Plant } from '@loopwright/plant';
+import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { adler32 } from './adler32.ts';
 import { fold } from './fold.ts';
-import { sha256Hex } from './log/hash.ts';
+import { textOfUtf8 } from './log/strict-json.ts';
 
-/** How events are folded. A version that folds otherwise passes over older snapshots and folds from the start. */
-const foldForm = 1;
+/** How events are folded and kept. A version that does it otherwise passes over older snapshots and folds from the start. */
+const foldForm = 2;
 
 /** A plant as folded up to a place of the log, so that starting does not take longer as the history grows. */
 export interface Snapshot {
@@ -12,10 +14,10 @@ export interface Snapshot {
   readonly size: number;
   /** Id of the last of them. */
   readonly head: string;
-  /** The plant as JSON. */
-  readonly text: string;
-  /** Of the text, to see a damaged one. */
-  readonly sha256: string;
+  /** The plant as JSON in UTF-8: a text of megabytes takes longer to read. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** Adler-32 of the bytes, to see damaged ones. */
+  readonly checksum: number;
 }
 
 /** A place of a log. */
@@ -31,8 +33,8 @@ export interface LogPlace {
  * @param place - size and last event of the log there
  */
 export function takeSnapshot(plant: Plant, { size, head }: LogPlace): Snapshot {
-  const text = JSON.stringify(plant);
-  return { form: foldForm, size, head, text, sha256: sha256Hex(text) };
+  const bytes = new Uint8Array(utf8ToBytes(JSON.stringify(plant)));
+  return { form: foldForm, size, head, bytes, checksum: adler32(bytes) };
 }
 
 /**
@@ -41,15 +43,11 @@ export function takeSnapshot(plant: Plant, { size, head }: LogPlace): Snapshot {
  *
  * @param snapshot - as it was kept
  * @param place - size and last event of the log at the snapshot's size
- * @param textSha256 - of the snapshot's text; by a shell whose own hash is quicker
  */
-export function plantOfSnapshot(
-  { form, size, head, text, sha256 }: Snapshot,
-  place: LogPlace,
-  textSha256 = sha256Hex(text),
-): Plant | undefined {
-  if (form !== foldForm || size !== place.size || head !== place.head || textSha256 !== sha256) return undefined;
-  const read = JSON.parse(text) as Plant;
+export function plantOfSnapshot({ form, size, head, bytes, checksum }: Snapshot, place: LogPlace): Plant | undefined {
+  if (form !== foldForm || size !== place.size || head !== place.head) return undefined;
+  if (adler32(bytes) !== checksum) return undefined;
+  const read = JSON.parse(textOfUtf8(bytes) ?? '{}') as Plant;
   // Folding nothing takes away what all objects inherit, so that no id finds an inherited name.
   return kinds.every((kind) => typeof read[kind] === 'object') ? fold([], read) : undefined;
 }

@@ -1,6 +1,8 @@
+import { deflateSync } from 'node:zlib';
 import { emptyPlant, type Plant } from '@loopwright/plant';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { adler32 } from '../src/adler32.ts';
 import { correctionOf } from '../src/correction.ts';
 import { type AnyEvent, removal } from '../src/event.ts';
 import { fold } from '../src/fold.ts';
@@ -139,7 +141,7 @@ describe('snapshot', () => {
         for (const end of ends) {
           plant = fold(events.slice(from, end), plant);
           const place = { size: end, head: `e${end - 1}` };
-          const kept = JSON.parse(JSON.stringify(takeSnapshot(plant, place))) as ReturnType<typeof takeSnapshot>;
+          const kept = structuredClone(takeSnapshot(plant, place));
           plant = plantOfSnapshot(kept, place) ?? emptyPlant('lost', '');
           from = end;
         }
@@ -159,7 +161,22 @@ describe('snapshot', () => {
     expect(plantOfSnapshot(snapshot, { size: 1, head: 'e9' })).toBeUndefined();
     expect(plantOfSnapshot(snapshot, { size: 2, head: 'e0' })).toBeUndefined();
     expect(plantOfSnapshot({ ...snapshot, form: 0 }, place)).toBeUndefined();
-    expect(plantOfSnapshot({ ...snapshot, text: snapshot.text.replace('Otter', 'Ottar') }, place)).toBeUndefined();
+    const text = new TextDecoder().decode(snapshot.bytes).replace('Otter', 'Ottar');
+    expect(plantOfSnapshot({ ...snapshot, bytes: new TextEncoder().encode(text) }, place)).toBeUndefined();
+  });
+
+  it('[REC-13] its checksum is the Adler-32 that zlib writes, and sees every single bit', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 9000, size: 'max' }), (bytes) => {
+        expect(adler32(bytes)).toBe(deflateSync(bytes).readUInt32BE(deflateSync(bytes).length - 4));
+      }),
+      { seed: 42, numRuns: 200 },
+    );
+    const { bytes, checksum } = takeSnapshot(fold([defined('a', 'Otter')]), { size: 1, head: 'e0' });
+    for (let bit = 0; bit < bytes.length * 8; bit += 1) {
+      const damaged = bytes.map((byte, i) => (i === bit >> 3 ? byte ^ (1 << (bit & 7)) : byte));
+      expect(adler32(damaged)).not.toBe(checksum);
+    }
   });
 
   it('[REC-07] no id of a snapshot reaches what all objects share', () => {

@@ -22,13 +22,17 @@ waitForInstallQuestion();
 const opening = startStore();
 const page = createRoot(root);
 
-void readyLanguage(loadSettings().language).then(() =>
+/** How long an empty page waits for the plant before it says that it reads [ms]: drawing twice takes longer. */
+const patience_ms = 400;
+const openedSoon = Promise.race([opening, new Promise<undefined>((tell) => setTimeout(tell, patience_ms))]);
+
+void Promise.all([openedSoon, readyLanguage(loadSettings().language)]).then(([opened]) =>
   page.render(
     <StrictMode>
       <SettingsProvider>
         <SpeechProvider>
           <AppNotices />
-          <StoreProvider opening={opening}>
+          <StoreProvider opening={opening} opened={opened}>
             <App />
           </StoreProvider>
         </SpeechProvider>

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { pluralForm } from '../src/arguments-of.ts';
 import { languages } from '../src/language.ts';
 import { problemSentence } from '../src/problem-sentence.ts';
 import { sentence } from '../src/sentence.ts';
@@ -9,6 +10,15 @@ import { voice } from '../src/voice.ts';
 const runs = { seed: 42, numRuns: Number(process.env.LW_RUNS ?? 2000) };
 const readable = (text: string) => text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ');
 const en = voice('en', 'metric');
+
+describe('plurals', () => {
+  test('[WORDS-19] a counted word takes the form that the platform’s rules of the language give', () => {
+    for (const language of languages) {
+      const rules = new Intl.PluralRules(language);
+      for (let count = 0; count < 2000; count += 1) expect(pluralForm(count)).toBe(rules.select(count));
+    }
+  });
+});
 
 describe('error sentences', () => {
   test('[WORDS-12] where, what with unit, allowed, next step', () => {

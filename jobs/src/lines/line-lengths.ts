@@ -21,8 +21,18 @@ export interface LineLengths {
   readonly endless_m: readonly (number | undefined)[];
 }
 
+const cut = new WeakMap<Plant, readonly LineParts[]>();
+
 /** The lines of a plant with what belongs to each, in the order of their ids. One pass over the plant. */
 export function partsOfLines(plant: Plant): readonly LineParts[] {
+  const before = cut.get(plant);
+  if (before !== undefined) return before;
+  const parts = cutUp(plant);
+  cut.set(plant, parts);
+  return parts;
+}
+
+function cutUp(plant: Plant): readonly LineParts[] {
   const pulleys = byLine(Object.values(plant.pulleys));
   const surveys = byLine(Object.values(plant.surveys));
   const positions = byLine(Object.values(plant.positions));
@@ -49,6 +59,11 @@ export function lineLengths(parts: LineParts): LineLengths {
   const lengths = solve(parts);
   solved.set(parts.line, { parts, lengths });
   return lengths;
+}
+
+/** Takes the lengths of a line as solved, where they can be: as many as it has positions. */
+export function takeLengths(parts: LineParts, lengths: LineLengths | undefined): void {
+  if (lengths?.endless_m.length === parts.positions.length) solved.set(parts.line, { parts, lengths });
 }
 
 function solve({ line, belt, pulleys, surveys, positions }: LineParts): LineLengths {

@@ -1,7 +1,7 @@
 import type { Plant } from '@loopwright/plant';
 import { type Language, languages, unitSystems } from '@loopwright/words';
-import { useDeferredValue } from 'react';
 import { AboutApp } from '../offline/about-app.tsx';
+import { useAfterFirstPaint } from '../offline/use-after-first-paint.ts';
 import { PlantChoice } from '../places/start/plant-choice.tsx';
 import { PlantNameLink } from '../places/stores/plant-name-link.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
@@ -18,7 +18,7 @@ const ownNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deuts
  * phone nobody sees it until it is opened.
  */
 export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) {
-  const drawn = useDeferredValue(true, false);
+  const drawn = useAfterFirstPaint();
   if (!drawn) return null;
   return (
     <>

@@ -3,12 +3,12 @@ import type { Database, EventRow, LogRow } from './database.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';
 import { foldMore } from './fold-events.ts';
 import type { BrokenChain } from './plant-store.ts';
-import { type Folded, foldedOf, nothingFolded, type Snapshot } from './snapshot.ts';
+import { type Folded, foldedOf, isOfBefore, nothingFolded, type Snapshot } from './snapshot.ts';
 
 /** A plant as read from the database. */
 export interface Loaded {
   readonly folded: Folded;
-  /** Number of this device's own events that the snapshot holds. */
+  /** Number of this device's own events that the snapshot holds; 0 where it is worth keeping anew. */
   readonly snapshotSize: number;
   /** Every log of the plant, this device's first. */
   readonly logs: readonly LogRow[];
@@ -40,13 +40,14 @@ export async function loadPlant(db: Database, plant: string, publicKey: Uint8Arr
       ? []
       : events.getAll(IDBKeyRange.bound([plant, own.device, size], [plant, own.device, Infinity])),
   ]);
-  const kept = snapshot === undefined ? undefined : await foldedOf(snapshot);
+  const kept = snapshot === undefined ? undefined : foldedOf(snapshot);
   if (kept === undefined || snapshot === undefined) {
     const all = await db.getAllFromIndex('events', 'by-place', IDBKeyRange.bound([plant, 0], [plant, Infinity]));
     return { ...(await foldAll(own, all, logs)), logs: sorted, snapshotSize: 0 };
   }
   const broken = headFault(snapshot, last, own.device);
-  return { ...(await foldTail(kept, rows, publicKey, broken)), logs: sorted, snapshotSize: size };
+  const snapshotSize = isOfBefore(snapshot) ? 0 : size;
+  return { ...(await foldTail(kept, rows, publicKey, broken)), logs: sorted, snapshotSize };
 }
 
 /** The snapshot must end where the log does: else one of the two is not what was written. */

@@ -1,6 +1,8 @@
+import { type KeptLengths, keepLengths, recallLengths } from '@loopwright/jobs';
 import { emptyPlant, type Plant } from '@loopwright/plant';
 import { type Snapshot as PlantSnapshot, plantOfSnapshot, takeSnapshot } from '@loopwright/records';
 import type { LogState } from '@loopwright/records/log';
+import { buildVersion } from '../offline/version.ts';
 
 /** What is known of a plant beside what is in it; grows with every event. */
 interface Counts {
@@ -27,6 +29,8 @@ export interface Snapshot extends Counts {
   /** Id of the plant. */
   readonly plant: string;
   readonly kept: PlantSnapshot;
+  /** What the list of lines computes of it, and the version that did. */
+  readonly lengths: { readonly by: string; readonly each: KeptLengths };
 }
 
 /** A plant in which nothing has happened. */
@@ -36,22 +40,20 @@ export function nothingFolded(own: LogState): Folded {
 
 /** What is kept of a state. */
 export function snapshotOf({ plant, ...counts }: Folded): Snapshot {
-  return { ...counts, plant: counts.own.plant, kept: takeSnapshot(plant, placeOf(counts)) };
+  const lengths = { by: buildVersion(), each: keepLengths(plant) };
+  return { ...counts, plant: counts.own.plant, kept: takeSnapshot(plant, placeOf(counts)), lengths };
 }
 
 /** The state that was kept; undefined when it was folded otherwise or is damaged. Then everything is folded again. */
-export async function foldedOf({ kept, ...counts }: Snapshot): Promise<Folded | undefined> {
-  const plant = plantOfSnapshot(kept, placeOf(counts), await nativeSha256(kept.text));
-  return plant === undefined ? undefined : { ...counts, plant };
+export function foldedOf({ kept, lengths, ...counts }: Snapshot): Folded | undefined {
+  const plant = plantOfSnapshot(kept, placeOf(counts));
+  if (plant === undefined) return undefined;
+  if (lengths.by === buildVersion()) recallLengths(plant, lengths.each);
+  return { ...counts, plant };
 }
 
-/** By the browser itself, many times quicker on a text of megabytes; undefined where the page came by no secure way. */
-async function nativeSha256(text: string): Promise<string | undefined> {
-  const { subtle } = crypto as { readonly subtle?: SubtleCrypto };
-  if (subtle === undefined) return undefined;
-  const digest = new Uint8Array(await subtle.digest('SHA-256', new TextEncoder().encode(text)));
-  return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
+/** Whether another version took it: then it is worth taking anew. */
+export const isOfBefore = ({ lengths }: Snapshot): boolean => lengths.by !== buildVersion();
 
 function placeOf({ own, size }: Counts): { readonly size: number; readonly head: string } {
   return { size, head: own.head };

@@ -28,19 +28,21 @@ const StoreContext = createContext<StoreResult>({ status: 'opening' });
 interface StoreProviderProps {
   /** Begun once, outside of what is drawn. */
   readonly opening: Promise<PlantStore>;
+  /** The same where it is open already, so that its plant is what is drawn first. */
+  readonly opened: PlantStore | undefined;
   readonly children: ReactNode;
 }
 
 /** Gives everything inside the store of this device, and lets the store meet the plant of the server. */
-export function StoreProvider({ opening, children }: StoreProviderProps) {
-  const [opened, setOpened] = useState<Opened>();
+export function StoreProvider({ opening, opened: atOnce, children }: StoreProviderProps) {
+  const [opened, setOpened] = useState(() => (atOnce === undefined ? undefined : unasked(atOnce)));
   const [turn, setTurn] = useState(0);
   useEffect(() => {
     const order = new AbortController();
     void (async () => {
       const store = await opening;
       if (order.signal.aborted) return;
-      setOpened((before) => ({ store, asked: false, fault: turn === 0 ? before?.fault : undefined }));
+      setOpened((before) => (before !== undefined && turn === 0 ? before : unasked(store)));
       const fault = await meetServer(store, order.signal);
       if (!order.signal.aborted) setOpened({ store, asked: true, fault });
     })();
@@ -49,6 +51,10 @@ export function StoreProvider({ opening, children }: StoreProviderProps) {
   const readAgain = useCallback(() => setTurn((before) => before + 1), []);
   const result: StoreResult = opened === undefined ? { status: 'opening' } : { status: 'open', readAgain, ...opened };
   return <StoreContext value={result}>{children}</StoreContext>;
+}
+
+function unasked(store: PlantStore): Opened {
+  return { store, asked: false, fault: undefined };
 }
 
 /** The store as far as it is open. */

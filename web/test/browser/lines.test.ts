@@ -24,6 +24,8 @@ describe('lines', () => {
   // The invented plant has six lines with 8, 14, 12, 6, 10 and 10 positions; QM-04-3 is the torn one.
   test('[WEB-01] all 60 positions stand on their lines, each with shape, word and number', async () => {
     const { page } = reader;
+    // What a phone does not show at once comes right after the first paint.
+    await page.locator('.line').nth(5).waitFor();
     expect(await page.locator('.line').count()).toBe(6);
     expect(await page.locator('.tile').count()).toBe(60);
     expect(await page.locator('.line').nth(1).locator('.tile').count()).toBe(14);
