@@ -120,6 +120,8 @@ describe('ten thousand positions on a hundred lines', () => {
 
   test('[LIST-02] the search answers at each letter, also on a slow phone', async () => {
     const page = await open('/');
+    // Whoever types comes after what the first paint left for later.
+    await page.locator('.line').nth(99).waitFor({ state: 'attached' });
     const session = await reader.context.newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
     await page.evaluate(noteKeys);
