@@ -13,8 +13,10 @@ import { stepRules } from './steps.ts';
  * @param step - of the run
  */
 export function measuresAsked(state: RunState, step: RunStep): readonly MeasureAsked[] {
-  return (stepRules[step].measures ?? []).map((measure) => measureAsked(state, measure));
+  return stepRules[step].measures?.map((measure) => measureAsked(state, measure)) ?? nothing;
 }
+
+const nothing: readonly MeasureAsked[] = [];
 
 function measureAsked({ started, measures }: RunState, measure: RunMeasure): MeasureAsked {
   const rule = measureRules[measure];

@@ -12,11 +12,10 @@ type Settling = Readonly<Partial<Record<RunStep, Settled | true>>>;
  * @param settled - what is settled, or will be by the same tap
  */
 export function stepsBefore(state: Pick<RunState, 'started'>, step: RunStep, settled: Settling): readonly RunStep[] {
-  const before = stepRules[step].needs.flatMap((need) => {
-    if (settled[need] !== undefined) return [];
-    return hasStep(state, need) ? [need] : stepsBefore(state, need, settled);
-  });
-  return runSteps.filter((each) => before.includes(each));
+  const open = stepRules[step].needs.filter((need) => settled[need] === undefined);
+  if (open.every((need) => hasStep(state, need))) return open;
+  const before = new Set(open.flatMap((need) => (hasStep(state, need) ? [need] : stepsBefore(state, need, settled))));
+  return runSteps.filter((each) => before.has(each));
 }
 
 /** Whether a run has a step: a belt without antistatic needs no resistance. */
@@ -31,6 +30,8 @@ export function hasStep({ started }: Pick<RunState, 'started'>, step: RunStep): 
  * @param steps - in the order of the tap
  */
 export function whyNotSteps(state: RunState, steps: readonly RunStep[]): readonly WhyNot[] {
+  const [only] = steps;
+  if (only !== undefined && steps.length === 1) return whyNotStep(state, only);
   const foreign = steps.filter((step) => !hasStep(state, step));
   if (foreign.length > 0) return [{ code: 'not-in-this-run', steps: foreign }];
   const open = steps.filter((step) => state.settled[step]?.how !== 'done');
@@ -40,6 +41,16 @@ export function whyNotSteps(state: RunState, steps: readonly RunStep[]): readonl
   if (group && open.some((step) => stepRules[step].group !== group)) return [{ code: 'own-tap', steps: [own] }];
   return missingBefore(state, open);
 }
+
+/** The same of one step, without a list: a screen asks it of every step. */
+function whyNotStep(state: RunState, step: RunStep): readonly WhyNot[] {
+  if (!hasStep(state, step)) return [{ code: 'not-in-this-run', steps: [step] }];
+  if (state.settled[step]?.how === 'done') return [{ code: 'settled-already', steps: [step] }];
+  const before = stepsBefore(state, step, state.settled);
+  return before.length === 0 ? nothing : [{ code: 'needs-steps', steps: before }];
+}
+
+const nothing: readonly WhyNot[] = [];
 
 function missingBefore(state: RunState, steps: readonly RunStep[]): readonly WhyNot[] {
   const settled: Partial<Record<RunStep, Settled | true>> = { ...state.settled };

@@ -19,7 +19,7 @@ import { isInPress } from './why-not.ts';
  * @param options - badges to hand over to, rolls to turn to
  */
 export function viewRun(state: RunState, now: RunNow, options: ViewOptions = {}): RunView {
-  const steps = state.started.steps.map((step, i) => stepView(state, step, i + 1));
+  const steps = stepViews(state);
   const current = state.end ? undefined : steps.find(({ state: is }) => is === 'current');
   const timers = runTimers(state, now);
   const position = cyclePosition(state, now);
@@ -71,29 +71,28 @@ function heading({ id, started, people, holder, attempt, deviations, photos }: R
   };
 }
 
+/** The first step in the order of the work that may be done is the current one; in the press that is the opening. */
+function stepViews(state: RunState): readonly StepView[] {
+  const views = state.started.steps.map((step, i) => stepView(state, step, i + 1));
+  const current = isInPress(state)
+    ? views.find(({ step }) => step === 'open')
+    : views.find(({ state: is }) => is === 'open');
+  return views.map((view) => (view === current ? { ...view, state: 'current' } : view));
+}
+
 function stepView(state: RunState, step: RunStep, number: number): StepView {
   const settled = state.settled[step];
   const whyNot = settled ? [] : whyNotSteps(state, [step]);
+  const open = whyNot.length === 0 ? 'open' : 'not-yet';
   return {
     step,
     group: stepRules[step].group,
     number,
-    state: settled ? (settled.how === 'done' ? 'settled' : 'passed') : stateOf(state, step, whyNot.length === 0),
+    state: settled === undefined ? open : settled.how === 'done' ? 'settled' : 'passed',
     ...(settled && { settled }),
     whyNot,
     measures: measuresAsked(state, step),
   };
-}
-
-/** The first step in the order of the work that may be done; while the press works that is the opening. */
-function stateOf(state: RunState, step: RunStep, isFree: boolean): StepView['state'] {
-  if (!isFree) return 'not-yet';
-  return step === currentStep(state) ? 'current' : 'open';
-}
-
-function currentStep(state: RunState): RunStep | undefined {
-  if (isInPress(state)) return 'open';
-  return state.started.steps.find((step) => !state.settled[step] && whyNotSteps(state, [step]).length === 0);
 }
 
 const phases: Readonly<Record<RunGroup, RunPhase>> = {
