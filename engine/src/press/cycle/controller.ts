@@ -1,5 +1,6 @@
-import { type End, endField, rawOutput } from '../march/end.ts';
+import { type End, endField } from '../march/end.ts';
 import { integralInside, sensorInside } from '../march/inside.ts';
+import { rawOutput, setInside } from '../march/set-point.ts';
 import type { PlatenControl } from './cycle-input.ts';
 
 const { SENSOR, INTEGRAL, SET, SHARE } = endField;
@@ -29,9 +30,9 @@ export function controlParts(control: PlatenControl, sensorLag_s: number) {
 }
 
 /**
- * Heater as the controller wants it at the very start.
+ * Heater as the controller wants it at the very start, and after a jump of the set point.
  *
- * @param end - end at rest, changed
+ * @param end - end, changed
  * @param control - its controller
  * @returns nothing
  * @source derived: definition of the controllers
@@ -56,7 +57,7 @@ export function startControl(end: End, control: PlatenControl): void {
  * @source derived: output limited to 0..1
  */
 export function limitPassed(end: End, share: number): number {
-  const raw = rawOutput(end, sensorInside(end, share), integralInside(end, share));
+  const raw = rawOutput(end, setInside(end, share), sensorInside(end, share), integralInside(end, share));
   if (end.following) return Math.max(raw - 1, -raw);
   return end.numbers[SHARE] === 1 ? 1 - raw : raw;
 }
@@ -98,12 +99,14 @@ export function firstSwitch_s(
   let sample = Math.floor(start_s / sample_s + 1e-6) + 1;
   for (; sample * sample_s <= start_s + step_s + 1e-9; sample += 1) {
     const from_s = sample * sample_s - start_s;
-    const error = (end.numbers[SET] as number) - sensorInside(end, Math.min(1, from_s / step_s));
+    const share = Math.min(1, from_s / step_s);
+    const error = setInside(end, share) - sensorInside(end, share);
     if (end.numbers[SHARE] === 1 ? error < -half : error > half) return from_s;
   }
   return Number.POSITIVE_INFINITY;
 }
 
 function rawNow(end: End): number {
-  return rawOutput(end, end.numbers[SENSOR] as number, end.numbers[INTEGRAL] as number);
+  const { numbers: e } = end;
+  return rawOutput(end, e[SET] as number, e[SENSOR] as number, e[INTEGRAL] as number);
 }

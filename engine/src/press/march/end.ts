@@ -1,6 +1,7 @@
-import { rodasp } from './rodas.ts';
+import type { LossLaw } from './loss-law.ts';
+import { rampStages, rodasp } from './rodas.ts';
 
-const { gamma, a, c } = rodasp;
+const { gamma, a, c, time } = rodasp;
 const ROW = 5;
 const LAST = 5;
 
@@ -24,6 +25,8 @@ export interface EndParts {
   /** How fast the integral follows the limited output. */
   readonly trackingRate_1_s: number;
   readonly sensorLag_s: number;
+  /** Loss that is no straight line over temperature, beside the one that is. */
+  readonly law?: LossLaw | undefined;
 }
 
 /**
@@ -34,6 +37,7 @@ export interface End {
   readonly held: boolean;
   /** True while the controller is inside its band; else its share of full power is constant. */
   following: boolean;
+  readonly law: LossLaw | undefined;
   /** See `endField`. */
   readonly numbers: Float64Array;
 }
@@ -78,7 +82,15 @@ export const endField = {
   // Six stages each.
   K_SENSOR: 30,
   K_INTEGRAL: 36,
-  COUNT: 42,
+  /** How fast the set point moves [K/s]; where it is at the step's end and at the stage, and its own stage. */
+  SET_RATE: 42,
+  NEXT_SET: 43,
+  STAGE_SET: 44,
+  K_SET: 45,
+  /** Slope of all that is lost by the plate's temperature, at the step's start. */
+  LOSS_SLOPE: 46,
+  STEP: 47,
+  COUNT: 48,
 } as const;
 
 const { AMBIENT, GIVEN, SET, GAIN, INTEGRAL_RATE, TRACKING, PER_LAG, LOSS, SHARE } = endField;
@@ -86,6 +98,7 @@ const { SENSOR, INTEGRAL, SUPPLIED, LOST, NEXT_SENSOR, NEXT_INTEGRAL, NEXT_SUPPL
 const { STAGE_SENSOR, STAGE_INTEGRAL, STAGE_SHARE, K_SHARE, K_SENSOR, K_INTEGRAL, COUNT } = endField;
 const { SENSOR_INVERSE, INTEGRAL_INVERSE, INTEGRAL_BY_SENSOR, SENSOR_SLOPE, INTEGRAL_SLOPE, SHARE_SLOPE } = endField;
 const { SENSOR_CONSTANT, INTEGRAL_CONSTANT, SHARE_CONSTANT } = endField;
+const { SET_RATE, NEXT_SET, STAGE_SET, K_SET, STEP } = endField;
 
 /**
  * An end at rest at its start temperature with its controller switched off.
@@ -99,31 +112,19 @@ export function makeEnd(parts: EndParts): End {
   numbers[AMBIENT] = parts.ambient_degC;
   numbers[GIVEN] = parts.flux_W_m2;
   numbers[SET] = parts.set_degC;
+  numbers[NEXT_SET] = parts.set_degC;
   numbers[GAIN] = parts.gain_1_K;
   numbers[INTEGRAL_RATE] = parts.integralRate_1_Ks;
   numbers[TRACKING] = parts.trackingRate_1_s;
   numbers[PER_LAG] = 1 / parts.sensorLag_s;
   numbers[LOSS] = parts.loss_W_m2K;
   numbers[SENSOR] = parts.start_degC;
-  return { held: parts.held, following: false, numbers };
+  return { held: parts.held, following: false, law: parts.law, numbers };
 }
 
-/** Output that the controller asks for, before it is limited to 0..1. */
+/** Output that the controller asks for at the stage, before it is limited to 0..1. */
 function raw(e: Float64Array, sensor_degC: number, integral: number): number {
-  return ((e[SET] as number) - sensor_degC) * (e[GAIN] as number) + integral;
-}
-
-/**
- * Output that the controller asks for, before it is limited to 0..1. raw = (set - S)/band + I.
- *
- * @param end - set point and gain
- * @param sensor_degC - what the sensor shows S [degC]
- * @param integral - integral part I [1]
- * @returns share of full power, unlimited [1]
- * @source derived: definition of a proportional-integral controller
- */
-export function rawOutput(end: End, sensor_degC: number, integral: number): number {
-  return raw(end.numbers, sensor_degC, integral);
+  return ((e[STAGE_SET] as number) - sensor_degC) * (e[GAIN] as number) + integral;
 }
 
 /**
@@ -135,6 +136,8 @@ export function rawOutput(end: End, sensor_degC: number, integral: number): numb
  * @source derived: elimination of sensor and integral from the step's equations
  */
 export function linearizeEnd({ numbers: e, following }: End, step_s: number): void {
+  e[STEP] = step_s;
+  e[NEXT_SET] = (e[SET] as number) + step_s * (e[SET_RATE] as number);
   const inverse = 1 / (step_s * gamma);
   const tracking = following ? 0 : (e[TRACKING] as number);
   const gain = e[GAIN] as number;
@@ -166,7 +169,7 @@ function weighted(rows: Float64Array, stage: number, e: Float64Array, k: number)
 }
 
 /**
- * Sensor, integral and share of full power at a stage.
+ * Sensor, integral, set point and share of full power at a stage.
  *
  * @param end - end, changed
  * @param stage - number of the stage [1], 0 to 5
@@ -176,8 +179,11 @@ function weighted(rows: Float64Array, stage: number, e: Float64Array, k: number)
 export function endAtStage({ numbers: e, following }: End, stage: number): void {
   const sensor = (e[SENSOR] as number) + weighted(a, stage, e, K_SENSOR);
   const integral = e[INTEGRAL_RATE] === 0 ? 0 : (e[INTEGRAL] as number) + weighted(a, stage, e, K_INTEGRAL);
+  const moved_K = (e[STEP] as number) * (e[SET_RATE] as number);
   e[STAGE_SENSOR] = sensor;
   e[STAGE_INTEGRAL] = integral;
+  e[STAGE_SET] = (e[SET] as number) + moved_K * (time[stage] as number);
+  e[K_SET] = moved_K * (rampStages[stage] as number);
   e[STAGE_SHARE] = following ? raw(e, sensor, integral) : (e[SHARE] as number);
 }
 
@@ -200,17 +206,18 @@ export function foldEnd(end: End, stage: number, plate_degC: number, perStep_1_s
   const integral = e[INTEGRAL_RATE] === 0 ? 0 : integralConstant(end, stage, sensor, perStep_1_s);
   e[SENSOR_CONSTANT] = sensor;
   e[INTEGRAL_CONSTANT] = integral;
-  e[SHARE_CONSTANT] = following ? integral - (e[GAIN] as number) * sensor : 0;
+  e[SHARE_CONSTANT] = following ? integral - (e[GAIN] as number) * (sensor - (e[K_SET] as number)) : 0;
 }
 
 function integralConstant({ numbers: e, following }: End, stage: number, sensor: number, perStep_1_s: number): number {
   const stageSensor = e[STAGE_SENSOR] as number;
-  let rate = ((e[SET] as number) - stageSensor) * (e[INTEGRAL_RATE] as number);
+  let rate = ((e[STAGE_SET] as number) - stageSensor) * (e[INTEGRAL_RATE] as number);
   rate += weighted(c, stage, e, K_INTEGRAL) * perStep_1_s;
   if (!following) {
     rate += ((e[SHARE] as number) - raw(e, stageSensor, e[STAGE_INTEGRAL] as number)) * (e[TRACKING] as number);
   }
-  return (rate + (e[INTEGRAL_BY_SENSOR] as number) * sensor) * (e[INTEGRAL_INVERSE] as number);
+  const error = sensor - (e[K_SET] as number);
+  return (rate + (e[INTEGRAL_BY_SENSOR] as number) * error) * (e[INTEGRAL_INVERSE] as number);
 }
 
 /**
@@ -257,6 +264,7 @@ export function finishEnd({ numbers: e, following }: End): number {
  * @source derived: plain assignment
  */
 export function acceptEnd({ numbers: e }: End): void {
+  e[SET] = e[NEXT_SET] as number;
   e[SENSOR] = e[NEXT_SENSOR] as number;
   e[INTEGRAL] = e[NEXT_INTEGRAL] as number;
   e[SUPPLIED] = e[NEXT_SUPPLIED] as number;
@@ -271,5 +279,5 @@ export function acceptEnd({ numbers: e }: End): void {
  * @source derived: a stage that is not a number must not reach the next try
  */
 export function clearEnd({ numbers }: End): void {
-  numbers.fill(0, K_SENSOR, COUNT);
+  numbers.fill(0, K_SENSOR, SET_RATE);
 }

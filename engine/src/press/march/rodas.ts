@@ -77,3 +77,19 @@ function weightsOf({ gamma, a, c }: Rosenbrock): Float64Array {
   }
   return weights;
 }
+
+/**
+ * Stages of something that grows by one over the step in a straight line, as a set point does:
+ * u_s = gamma*(1 + sum_j c[s][j]*u_j). What depends on it needs them as it needs the stages of any other state.
+ */
+export const rampStages: Float64Array = rampOf(rodasp);
+
+function rampOf({ gamma, c }: Rosenbrock): Float64Array {
+  const stages = new Float64Array(lastStage + 1);
+  for (let s = 0; s <= lastStage; s += 1) {
+    let sum = 1;
+    for (let j = 0; j < s; j += 1) sum += (c[s * rowLength + j] as number) * (stages[j] as number);
+    stages[s] = gamma * sum;
+  }
+  return stages;
+}

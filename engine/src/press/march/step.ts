@@ -1,6 +1,7 @@
 import { record } from './cells.ts';
 import { couplePlates, respondToPlates } from './couple.ts';
 import { acceptEnd, endAtStage, endField, finishEnd, foldEnd, linearizeEnd, unfoldEnd } from './end.ts';
+import { linearizeLoss, lossAt_W_m2, lossOfStage_W_m2 } from './end-loss.ts';
 import { driveHeaters, heaterField, slopeHeaters } from './heaters.ts';
 import { lastStage, quadratureWeights, rodasp } from './rodas.ts';
 import { type Slab, slabField } from './slab.ts';
@@ -17,9 +18,9 @@ import {
   sweepUp,
 } from './sweeps.ts';
 
-const { K, STAGE, STRIDE } = record;
+const { START, K, STAGE, STRIDE } = record;
 const { gamma } = rodasp;
-const { AMBIENT, GIVEN, LOSS, SHARE_SLOPE, SHARE_CONSTANT, STAGE_SHARE, K_SHARE, NEXT_SUPPLIED, NEXT_LOST } = endField;
+const { GIVEN, SHARE_SLOPE, SHARE_CONSTANT, STAGE_SHARE, K_SHARE, NEXT_SUPPLIED, NEXT_LOST } = endField;
 const { TOP, BOTTOM, PLUG, PLUG_BY_TOP, PLUG_BY_BOTTOM } = heaterField;
 const { TOP_BY_TOP, TOP_BY_BOTTOM, BOTTOM_BY_TOP, BOTTOM_BY_BOTTOM } = heaterField;
 const { TIME, PLUG: PLUG_SO_FAR, NEXT_PLUG, SOURCED, NEXT_SOURCED } = slabField;
@@ -52,8 +53,10 @@ function prepare(slab: Slab, step_s: number): void {
   if (slab.source !== undefined) sourceSlope(slab.source, numbers[TIME] as number, step_s);
   const upperSlope = top.numbers[SHARE_SLOPE] as number;
   const lowerSlope = bottom.numbers[SHARE_SLOPE] as number;
-  const atTop = (top.numbers[LOSS] as number) - (heaters[TOP_BY_TOP] as number) * upperSlope;
-  const atBottom = (bottom.numbers[LOSS] as number) - (heaters[BOTTOM_BY_BOTTOM] as number) * lowerSlope;
+  const topLoss = linearizeLoss(top, cells.numbers[STRIDE + START] as number);
+  const bottomLoss = linearizeLoss(bottom, cells.numbers[cells.count * STRIDE + START] as number);
+  const atTop = topLoss - (heaters[TOP_BY_TOP] as number) * upperSlope;
+  const atBottom = bottomLoss - (heaters[BOTTOM_BY_BOTTOM] as number) * lowerSlope;
   freezeCapacities(cells);
   factorCells(cells, 1 / (step_s * gamma), atTop, atBottom);
   slab.coupled = heaters[TOP_BY_BOTTOM] !== 0 && heaters[BOTTOM_BY_TOP] !== 0 && (upperSlope !== 0 || lowerSlope !== 0);
@@ -95,8 +98,8 @@ function drivePlates({ top, bottom, heaters: h, cells }: Slab, stage: number, up
   const bottomShare = b[SHARE_CONSTANT] as number;
   const topFolded = (h[TOP_BY_TOP] as number) * topShare + (h[TOP_BY_BOTTOM] as number) * bottomShare;
   const bottomFolded = (h[BOTTOM_BY_BOTTOM] as number) * bottomShare + (h[BOTTOM_BY_TOP] as number) * topShare;
-  const topLoss = (t[LOSS] as number) * (upper - (t[AMBIENT] as number));
-  const bottomLoss = (b[LOSS] as number) * (lower - (b[AMBIENT] as number));
+  const topLoss = lossAt_W_m2(top, upper);
+  const bottomLoss = lossAt_W_m2(bottom, lower);
   const first = STRIDE + K + stage;
   const last = cells.count * STRIDE + K + stage;
   const { numbers } = cells;
@@ -118,16 +121,16 @@ function sumHeat(slab: Slab, stage: number, weight_s: number, upper: number, low
     (h[BOTTOM] as number) + (h[BOTTOM_BY_BOTTOM] as number) * bottomShare + (h[BOTTOM_BY_TOP] as number) * topShare;
   const plug =
     (h[PLUG] as number) + (h[PLUG_BY_TOP] as number) * topShare + (h[PLUG_BY_BOTTOM] as number) * bottomShare;
-  const first = upper + (cells.numbers[STRIDE + K + stage] as number);
-  const last = lower + (cells.numbers[cells.count * STRIDE + K + stage] as number);
+  const topLoss = lossOfStage_W_m2(top, upper, cells.numbers[STRIDE + K + stage] as number);
+  const bottomLoss = lossOfStage_W_m2(bottom, lower, cells.numbers[cells.count * STRIDE + K + stage] as number);
   const intoTop = top.held ? fluxOfStage(cells, STRIDE, stage) : heatTop + (t[GIVEN] as number);
   const intoBottom = bottom.held
     ? -fluxOfStage(cells, (cells.count - 1) * STRIDE, stage)
     : heatBottom + (b[GIVEN] as number);
   t[NEXT_SUPPLIED] = (t[NEXT_SUPPLIED] as number) + weight_s * intoTop;
   b[NEXT_SUPPLIED] = (b[NEXT_SUPPLIED] as number) + weight_s * intoBottom;
-  t[NEXT_LOST] = (t[NEXT_LOST] as number) + weight_s * (t[LOSS] as number) * (first - (t[AMBIENT] as number));
-  b[NEXT_LOST] = (b[NEXT_LOST] as number) + weight_s * (b[LOSS] as number) * (last - (b[AMBIENT] as number));
+  t[NEXT_LOST] = (t[NEXT_LOST] as number) + weight_s * topLoss;
+  b[NEXT_LOST] = (b[NEXT_LOST] as number) + weight_s * bottomLoss;
   numbers[NEXT_PLUG] = (numbers[NEXT_PLUG] as number) + weight_s * plug;
   if (source !== undefined) {
     numbers[NEXT_SOURCED] =
