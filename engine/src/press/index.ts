@@ -8,7 +8,17 @@ export {
   conduct,
 } from './conduct/conduct.ts';
 export { cycle } from './cycle/cycle.ts';
-export type { CycleInput, Platen, PlatenControl, Probe, Recipe, Supply } from './cycle/cycle-input.ts';
+export type {
+  BareFace,
+  CycleInput,
+  Platen,
+  PlatenControl,
+  Probe,
+  Recipe,
+  RecipeStep,
+  Supply,
+  WaterCooling,
+} from './cycle/cycle-input.ts';
 export { type CycleMapInput, cycleMap, type MapPoint } from './cycle/cycle-map.ts';
 export type {
   BeltResult,

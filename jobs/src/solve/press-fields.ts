@@ -37,6 +37,20 @@ const control = z.discriminatedUnion('kind', [
   }),
 ]);
 
+const face = z.strictObject({
+  faces: z.enum(['up', 'down', 'side']).meta({ description: 'Which way it looks' }),
+  length_m: number('m', 'Height of a side; area over perimeter of a face that looks up or down'),
+  emissivity: number('1', 'Emissivity'),
+  area_m2: number('m2', 'Area'),
+});
+
+const water = z.strictObject({
+  inlet_degC: number('degC', 'Water that enters'),
+  flow_kg_s: number('kg/s', 'Water through the platen'),
+  transferUnits: number('1', 'Number of transfer units of its channels'),
+  from_degC: optional('degC', 'Sensor at which the water is let in; without it when cooling begins'),
+});
+
 const platen = z.strictObject({
   area_m2: number('m2', 'Area'),
   capacity_J_m2K: number('J/(m2 K)', 'Heat capacity per area at 25 degC'),
@@ -44,7 +58,11 @@ const platen = z.strictObject({
   heater_W: number('W', 'Power of the heater at its nominal voltage'),
   nominal_V: number('V', 'Nominal voltage'),
   loss_W_m2K: number('W/(m2 K)', 'Loss to the air'),
+  faces: z.exactOptional(
+    z.array(face).meta({ description: 'Bare faces that lose heat to still air and by radiation, beside `loss_W_m2K`' }),
+  ),
   fan_W_m2K: number('W/(m2 K)', 'Added while the fan cools'),
+  water: z.exactOptional(water.meta({ description: 'Water that cools beside the fan' })),
   sensorLag_s: number('s', 'Lag of the sensor'),
   control,
 });
@@ -69,6 +87,23 @@ export const fusionField = z.exactOptional(
   z.strictObject(fusionParameters).meta({ description: 'What is left out takes its default, which stands in `used`' }),
 );
 
+const step = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('ramp'),
+    top_degC: optional('degC', 'Set point of the top platen; without it that of the recipe'),
+    bottom_degC: optional('degC', 'Set point of the bottom platen; without it that of the recipe'),
+    rate_K_s: optional('K/s', 'How fast the set points go there; at once without it'),
+  }),
+  z.strictObject({ kind: z.literal('soak'), time_s: number('s', 'How long set points are held') }),
+  z.strictObject({ kind: z.literal('dwell'), time_s: optional('s', 'Dwell; without it that of the recipe') }),
+  z.strictObject({ kind: z.literal('pressure'), pressure_Pa: number('Pa', 'Pressure on the belt from here on') }),
+  z.strictObject({
+    kind: z.literal('cool'),
+    below_degC: optional('degC', 'Both sensors are at or below it at its end; without it as the press opens'),
+    time_s: optional('s', 'It ends at the latest after this time'),
+  }),
+]);
+
 /** A press, a stack, a supply and a recipe: what every topic about a cycle takes. */
 export const cycleFields = {
   layers: z.array(layer).meta({ description: 'Between the platens, top first' }),
@@ -92,6 +127,11 @@ export const cycleFields = {
     dwell_s: number('s', 'Dwell'),
     open_degC: number('degC', 'Both sensors are at or below it when the press opens'),
     pressure_Pa: number('Pa', 'Pressure on the belt'),
+    steps: z.exactOptional(
+      z.array(step).meta({
+        description: 'One after the other, from switching on to opening; without them a ramp, a dwell, a cool',
+      }),
+    ),
   }),
   fusion: fusionField,
 };

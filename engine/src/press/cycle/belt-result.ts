@@ -1,15 +1,14 @@
 import { type Graded, grade } from '../../fusion/grade.ts';
 import type { FusionParameters } from '../../fusion/parameters.ts';
-import { voidNumber } from '../../fusion/void-number.ts';
 import type { BeltResult } from './cycle-result.ts';
 import type { PressRun } from './press-run.ts';
+import { flowAt, lastSpan, type Pressures, voidsOver } from './pressure-spans.ts';
 import { rateCount } from './rate-table.ts';
 
-/** Sums of the three rates at one place. */
-export interface RateSums {
+/** Integrals of healing, flow and scission at one place. */
+export interface FusionSums {
   readonly healing: number;
-  /** Integral of the fluidity; times the pressure it is the flow integral. */
-  readonly fluidity: number;
+  readonly flow: number;
   readonly scission: number;
 }
 
@@ -18,20 +17,18 @@ export interface RateSums {
  * D = min(1, Z^(1/4)); J = p*integral of phi/eta; fill = g*sqrt(J/6); M/M0 = 1/(1 + integral of kappa).
  *
  * @param fusion - gap [m]
- * @param pressure_Pa - pressure on the belt [Pa]
- * @param sums - sums of healing [1], fluidity [1/Pa], scission [1]
+ * @param sums - integrals of healing, flow and scission [1]
  * @returns healing Z [1], bond D [1], flow J [1], fill [m], molar mass left [1]
  * @source derived: see the formulas of fusion
  * @verified CYCLE-01 healing
  */
-export function fusionOf(fusion: FusionParameters, pressure_Pa: number, sums: RateSums) {
-  const flow = pressure_Pa * sums.fluidity;
+export function fusionOf(fusion: FusionParameters, { healing, flow, scission }: FusionSums) {
   return {
-    healing: sums.healing,
-    bond: Math.min(1, sums.healing ** 0.25),
+    healing,
+    bond: Math.min(1, healing ** 0.25),
     flow,
     fill_m: fusion.gap_m * Math.sqrt(flow / 6),
-    molarMassShare: 1 / (1 + sums.scission),
+    molarMassShare: 1 / (1 + scission),
   };
 }
 
@@ -39,31 +36,32 @@ export function fusionOf(fusion: FusionParameters, pressure_Pa: number, sums: Ra
  * Extremes and means over all depths of the belt.
  *
  * @param run - run at its opening
- * @param pressure_Pa - pressure on the belt [Pa]
+ * @param pressures - pressures on the belt; a map asks for others than the run's
  * @returns extremes and means
  * @source derived: extremes and means over the belt's cells and faces
  * @verified CYCLE-01 healing
  */
-export function beltResult(run: PressRun, pressure_Pa: number): BeltResult {
+export function beltResult(run: PressRun, pressures: Pressures): BeltResult {
   const { fusion, beltPlaces, history } = run;
   const { sums, peak, now } = history;
-  const least = { healing: Number.POSITIVE_INFINITY, fluidity: Number.POSITIVE_INFINITY };
-  const most = { fluidity: 0, scission: 0, peak: -300, now: -300 };
+  const span = lastSpan(pressures);
+  const least = { healing: Number.POSITIVE_INFINITY, flow: Number.POSITIVE_INFINITY };
+  const most = { flow: 0, scission: 0, peak: -300, now: -300 };
   let bond = 0;
   let fill_m = 0;
   for (let n = 0; n < beltPlaces; n += 1) {
     const healing = sums[rateCount * n] as number;
-    const fluidity = sums[rateCount * n + 1] as number;
+    const flow = flowAt(span, n, sums[rateCount * n + 1] as number);
     least.healing = Math.min(least.healing, healing);
-    least.fluidity = Math.min(least.fluidity, fluidity);
-    most.fluidity = Math.max(most.fluidity, fluidity);
+    least.flow = Math.min(least.flow, flow);
+    most.flow = Math.max(most.flow, flow);
     most.scission = Math.max(most.scission, sums[rateCount * n + 2] as number);
     most.peak = Math.max(most.peak, peak[n] as number);
     most.now = Math.max(most.now, now[n] as number);
     bond += Math.min(1, Math.sqrt(Math.sqrt(healing)));
-    fill_m += fusion.gap_m * Math.sqrt((pressure_Pa * fluidity) / 6);
+    fill_m += fusion.gap_m * Math.sqrt(flow / 6);
   }
-  const worst = fusionOf(fusion, pressure_Pa, { ...least, scission: most.scission });
+  const worst = fusionOf(fusion, { ...least, scission: most.scission });
   return {
     healingMin: worst.healing,
     bondMin: worst.bond,
@@ -71,7 +69,7 @@ export function beltResult(run: PressRun, pressure_Pa: number): BeltResult {
     flowMin: worst.flow,
     fillMin_m: worst.fill_m,
     fillMean_m: fill_m / beltPlaces,
-    fillMax_m: fusion.gap_m * Math.sqrt((pressure_Pa * most.fluidity) / 6),
+    fillMax_m: fusion.gap_m * Math.sqrt(most.flow / 6),
     molarMassShareMin: worst.molarMassShare,
     max_degC: most.peak,
     atOpenMax_degC: most.now,
@@ -82,23 +80,20 @@ export function beltResult(run: PressRun, pressure_Pa: number): BeltResult {
  * Grade of a belt by the limits of the process window.
  *
  * @param fusion - fill needed [m] and moisture [1] if it is known
- * @param pressure_Pa - pressure on the belt [Pa]
+ * @param pressures - pressures on the belt
  * @param belt - extremes over the belt
  * @returns grade and the limits passed
  * @source engineering priors, see the grade of fusion
  */
-export function gradeOfBelt(fusion: FusionParameters, pressure_Pa: number, belt: BeltResult): Graded {
-  const { moisture_share, fillNeeded_m } = fusion;
+export function gradeOfBelt(fusion: FusionParameters, pressures: Pressures, belt: BeltResult): Graded {
+  const { fillNeeded_m } = fusion;
   return grade({
     bondMin: Math.sqrt(Math.sqrt(belt.healingMin)),
     fillMin: belt.fillMin_m / fillNeeded_m,
     fillMax: belt.fillMax_m / fillNeeded_m,
     damageMax: 1 - belt.molarMassShareMin,
     beltMax_degC: belt.max_degC,
-    voidNumber:
-      moisture_share === undefined
-        ? undefined
-        : voidNumber({ moisture_share, beltMax_degC: belt.max_degC, pressure_Pa }),
+    voidNumber: voidsOver(fusion, pressures, belt.max_degC),
     atOpen_degC: belt.atOpenMax_degC,
   });
 }

@@ -1,7 +1,9 @@
 import { indexInRange, inRange, type Limits } from '../../in-range.ts';
 import { Refusal } from '../../refusal.ts';
 import { checkStack } from '../stack/check-stack.ts';
-import type { CycleInput, Platen, PlatenControl } from './cycle-input.ts';
+import { checkRecipe } from './check-recipe.ts';
+import { coolsTowards_degC } from './cooling.ts';
+import type { BareFace, CycleInput, Platen, PlatenControl } from './cycle-input.ts';
 
 // The limits catch wrong units and keep the work bounded; they are not advice.
 const ambient: Limits = { min: -40, max: 70, unit: 'degC' };
@@ -34,14 +36,19 @@ const supplyLimits = {
   control_W: { min: 0, max: 1e4, unit: 'W' },
   fan_W: { min: 0, max: 1e4, unit: 'W' },
 } as const satisfies Record<string, Limits>;
-const recipeLimits = {
-  top_degC: temperature,
-  bottom_degC: temperature,
-  ready_K: { min: 0, max: 100, unit: 'K' },
-  dwell_s: { min: 0, max: 86_400, unit: 's' },
-  open_degC: temperature,
-  pressure_Pa: { min: 0, max: 5e6, unit: 'Pa' },
+const faceLimits = {
+  length_m: { min: 1e-3, max: 10, unit: 'm' },
+  emissivity: { min: 0, max: 1, unit: '1' },
+  area_m2: { min: 0, max: 10, unit: 'm2' },
 } as const satisfies Record<string, Limits>;
+const mostFaces = 20;
+const waterLimits = {
+  inlet_degC: { min: 0, max: 100, unit: 'degC' },
+  flow_kg_s: { min: 0, max: 10, unit: 'kg/s', above: true },
+  transferUnits: { min: 0, max: 100, unit: '1', above: true },
+  from_degC: temperature,
+} as const satisfies Record<string, Limits>;
+const ways: ReadonlySet<string> = new Set(['up', 'down', 'side']);
 const mostProbes = 500;
 const mostTimes = 100_000;
 const time: Limits = { min: 0, max: 1e6, unit: 's' };
@@ -51,7 +58,7 @@ const time: Limits = { min: 0, max: 1e6, unit: 's' };
  *
  * @param input - press, stack, supply and recipe [units in their names]
  * @returns nothing
- * @throws not-finite, out-of-range, no-belt, areas-differ, unknown-control, never-cools, and those of a stack
+ * @throws not-finite, out-of-range, no-belt, areas-differ, unknown-control, unknown-face, never-cools, and those of a stack and a recipe
  * @source derived: plain comparison
  */
 export function checkCycle(input: CycleInput): void {
@@ -69,7 +76,7 @@ export function checkCycle(input: CycleInput): void {
     });
   }
   checkFields(input.supply, 'supply', supplyLimits);
-  checkFields(input.recipe, 'recipe', recipeLimits);
+  checkRecipe(input.recipe);
   checkCooling(input);
   checkWanted(input);
 }
@@ -86,6 +93,8 @@ function checkPlaten(platen: Platen, path: string): void {
   if (platen.capacitySlope_1_K !== undefined) {
     inRange(platen.capacitySlope_1_K, `${path}.capacitySlope_1_K`, capacitySlope);
   }
+  checkFaces(platen.faces ?? [], `${path}.faces`);
+  if (platen.water !== undefined) checkFields(platen.water, `${path}.water`, waterLimits);
   const { control } = platen;
   const limits = controlLimits[control.kind];
   if (limits === undefined)
@@ -93,10 +102,34 @@ function checkPlaten(platen: Platen, path: string): void {
   checkFields(control, `${path}.control`, limits);
 }
 
-/** In air no colder than the opening temperature a press never opens. */
-function checkCooling({ ambient_degC, recipe }: CycleInput): void {
-  if (recipe.open_degC > ambient_degC) return;
-  throw new Refusal('never-cools', 'recipe.open_degC', { value: recipe.open_degC, min: ambient_degC, unit: 'degC' });
+function checkFaces(faces: readonly BareFace[], path: string): void {
+  inRange(faces.length, path, { min: 0, max: mostFaces, unit: '1' });
+  faces.forEach((face, index) => {
+    if (!ways.has(face.faces))
+      throw new Refusal('unknown-face', `${path}[${index}].faces`, { value: String(face.faces) });
+    checkFields(face, `${path}[${index}]`, faceLimits);
+  });
+}
+
+/** A press never opens at a temperature that neither of its platens cools down to by itself. */
+function checkCooling(input: CycleInput): void {
+  const { recipe } = input;
+  const min = Math.min(coldest_degC(input, 'top'), coldest_degC(input, 'bottom'));
+  const check = (value: number, path: string) => {
+    if (value <= min) throw new Refusal('never-cools', path, { value, min, unit: 'degC' });
+  };
+  if (recipe.steps === undefined) check(recipe.open_degC, 'recipe.open_degC');
+  recipe.steps?.forEach((step, index) => {
+    if (step.kind === 'cool' && step.time_s === undefined) {
+      check(step.below_degC ?? recipe.open_degC, `recipe.steps[${index}]`);
+    }
+  });
+}
+
+/** With bare faces the air draws too. */
+function coldest_degC(input: CycleInput, side: 'top' | 'bottom'): number {
+  const towards_degC = coolsTowards_degC(input, side);
+  return input[side].faces === undefined ? towards_degC : Math.min(towards_degC, input.ambient_degC);
 }
 
 function checkWanted({ probes, times_s = [], layers }: CycleInput): void {

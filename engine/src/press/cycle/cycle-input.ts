@@ -1,4 +1,5 @@
 import type { FusionParameters } from '../../fusion/parameters.ts';
+import type { OuterFace } from '../losses/platen-loss.ts';
 import type { Layer } from '../stack/layer.ts';
 
 /** How a platen's heater follows its sensor. Errors are set point minus sensor. */
@@ -9,6 +10,21 @@ export type PlatenControl =
   | { readonly kind: 'pi'; readonly band_K: number; readonly integral_s: number; readonly tracking_s: number }
   /** On below set - hysteresis/2, off above set + hysteresis/2, decided every `sample_s`. */
   | { readonly kind: 'on-off'; readonly hysteresis_K: number; readonly sample_s: number };
+
+/** A bare face of a platen; it has the platen's temperature. */
+export interface BareFace extends OuterFace {
+  readonly area_m2: number;
+}
+
+/** Water through channels of a platen. */
+export interface WaterCooling {
+  readonly inlet_degC: number;
+  readonly flow_kg_s: number;
+  /** Number of transfer units of the channels. */
+  readonly transferUnits: number;
+  /** Water is let in once the platen's sensor is at or below it; without it when cooling begins. */
+  readonly from_degC?: number | undefined;
+}
 
 /** A heated platen, lumped: one temperature for all of it. */
 export interface Platen {
@@ -21,8 +37,12 @@ export interface Platen {
   /** Voltage at which the heater gives `heater_W`. */
   readonly nominal_V: number;
   readonly loss_W_m2K: number;
+  /** Bare faces that lose heat to still air and by radiation, beside `loss_W_m2K`: that is then insulation and frame alone. */
+  readonly faces?: readonly BareFace[] | undefined;
   /** Added to the loss while cooling. */
   readonly fan_W_m2K: number;
+  /** Cools beside the fan. */
+  readonly water?: WaterCooling | undefined;
   readonly sensorLag_s: number;
   readonly control: PlatenControl;
 }
@@ -38,6 +58,25 @@ export interface Supply {
   readonly fan_W?: number | undefined;
 }
 
+/** One step of a recipe. The last one is a cool, and the press opens at its end. */
+export type RecipeStep =
+  | {
+      /** Ends when both sensors are within `ready_K` of set points that have come to rest. */
+      readonly kind: 'ramp';
+      readonly top_degC?: number | undefined;
+      readonly bottom_degC?: number | undefined;
+      /** How fast the set points go there from where they are; at once without it. */
+      readonly rate_K_s?: number | undefined;
+    }
+  /** Set points held, before or after the dwell. */
+  | { readonly kind: 'soak'; readonly time_s: number }
+  /** Set points held while the belt fuses: of several, the first begins it and the last ends it. */
+  | { readonly kind: 'dwell'; readonly time_s?: number | undefined }
+  /** The pressure on the belt from here on. */
+  | { readonly kind: 'pressure'; readonly pressure_Pa: number }
+  /** Heaters off, fan on, until both sensors are at or below a temperature, at the latest after a time. */
+  | { readonly kind: 'cool'; readonly below_degC?: number | undefined; readonly time_s?: number | undefined };
+
 /** What the press is told to do. */
 export interface Recipe {
   readonly top_degC: number;
@@ -49,6 +88,11 @@ export interface Recipe {
   readonly open_degC: number;
   /** On the belt. */
   readonly pressure_Pa: number;
+  /**
+   * What happens one after the other, from switching on to opening; the fields above are then what a step takes that
+   * does not say otherwise. Without it: a ramp, a dwell, a cool.
+   */
+  readonly steps?: readonly RecipeStep[] | undefined;
 }
 
 /** A place in the stack whose history is wanted. */

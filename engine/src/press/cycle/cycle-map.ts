@@ -1,14 +1,17 @@
 import type { Grade } from '../../fusion/grade.ts';
 import { fusionParameters } from '../../fusion/parameters.ts';
 import { inRange, type Limits } from '../../in-range.ts';
+import { Refusal } from '../../refusal.ts';
 import { timeOf } from '../march/slab.ts';
 import { beltResult, gradeOfBelt } from './belt-result.ts';
 import { checkCycle } from './check-cycle.ts';
-import { startCooling } from './cooling.ts';
+import { coolTo, startCooling } from './cooling.ts';
 import type { CycleInput } from './cycle-input.ts';
 import { runPhase } from './phase.ts';
 import { type PressRun, preparePress, startRun } from './press-run.ts';
+import { onePressure } from './pressure-spans.ts';
 import { restoreRun, saveRun } from './saved-run.ts';
+import { jumpSetPoints } from './set-points.ts';
 
 /** A cycle and what is varied round it. Heat-up is computed once for all dwells, a thermal history once for all pressures. */
 export interface CycleMapInput extends Omit<CycleInput, 'probes' | 'times_s'> {
@@ -51,7 +54,7 @@ const shiftLimits: Limits = { min: -200, max: 200, unit: 'K' };
  *
  * @param input - a cycle and what is varied round it [units in their names]
  * @returns points of one shift after the other; in it dwell by dwell, in it pressure by pressure
- * @throws not-finite, out-of-range, and those of a cycle
+ * @throws steps-in-map, not-finite, out-of-range, and those of a cycle
  * @validity as a cycle's
  * @source the cycle's own equations
  * @verified CYCLE-10 map against single cycles
@@ -59,6 +62,7 @@ const shiftLimits: Limits = { min: -200, max: 200, unit: 'K' };
 export function* cycleMap({ map, ...rest }: CycleMapInput): Generator<readonly MapPoint[], void, undefined> {
   const base: CycleInput = { ...rest, probes: [] };
   checkCycle(base);
+  if (base.recipe.steps !== undefined) throw new Refusal('steps-in-map', 'recipe.steps', {});
   fusionParameters(base.fusion);
   const { shift_K, dwell_s, pressure_Pa: pressures_Pa = [base.recipe.pressure_Pa] } = map;
   checkAxes(shift_K, dwell_s, pressures_Pa);
@@ -93,6 +97,7 @@ interface ShiftAxes {
 }
 
 function shiftPoints(run: PressRun, axes: ShiftAxes): MapPoint[] {
+  jumpSetPoints(run, run.input.recipe);
   const heated = runPhase(run, 'ready', longest_s);
   if (heated !== 'goal') {
     const status = heated === 'time' ? 'set-point-not-reached' : 'not-converged';
@@ -111,7 +116,7 @@ function dwellPoints(
   if (runPhase(run, 'none', ready_s + dwell_s) !== 'time') return failed(axes, dwell_s, 'not-converged');
   const saved = saveRun(run);
   startCooling(run);
-  const cooled = runPhase(run, 'cold', ready_s + dwell_s + longest_s);
+  const cooled = coolTo(run, run.input.recipe.open_degC, ready_s + dwell_s + longest_s);
   const { shift_K, pressures_Pa } = axes;
   const points =
     cooled === 'goal'
@@ -122,9 +127,10 @@ function dwellPoints(
 }
 
 function point(run: PressRun, key: Pick<MapPoint, 'shift_K' | 'dwell_s' | 'pressure_Pa'>, ready_s: number): MapPoint {
-  const belt = beltResult(run, key.pressure_Pa);
+  const pressures = onePressure(key.pressure_Pa);
+  const belt = beltResult(run, pressures);
   const { max_degC, bondMin, fillMin_m, fillMax_m, molarMassShareMin } = belt;
-  const { grade } = gradeOfBelt(run.fusion, key.pressure_Pa, belt);
+  const { grade } = gradeOfBelt(run.fusion, pressures, belt);
   const open_s = timeOf(run.march.slab);
   return { ...key, status: 'ok', grade, ready_s, open_s, max_degC, bondMin, fillMin_m, fillMax_m, molarMassShareMin };
 }

@@ -1,4 +1,5 @@
 import type { Grade, GradeReason } from '../../fusion/grade.ts';
+import type { Warning } from '../../refusal.ts';
 
 /** Values at the times asked for; null after opening. */
 export type Values = readonly (number | null)[];
@@ -60,6 +61,8 @@ export interface CycleMarks {
   readonly open_s: number;
   /** All depths of the belt have D = 1; null when that never was. */
   readonly bonded_s: number | null;
+  /** When each step that the recipe gives came to its end. */
+  readonly stepEnds_s?: readonly number[];
 }
 
 /** A computed press cycle. */
@@ -83,6 +86,8 @@ export interface Cycle {
   readonly steps: number;
   readonly grade: Grade;
   readonly reasons: readonly GradeReason[];
+  /** What the computation leaves out here. */
+  readonly warnings?: readonly Warning[];
 }
 
 /** A cycle that could not be computed to the accuracy asked for. */

@@ -11,7 +11,7 @@ import { noteBond, takeSamples } from './readings.ts';
 
 const { SENSOR, SET, SHARE } = endField;
 
-/** What ends a phase before its time is up: both sensors near their set points, or both cold. */
+/** What ends a phase before its time is up: both sensors near their set points; both cold, or one cold enough for its water. */
 export type Goal = 'ready' | 'cold' | 'none';
 
 export type PhaseOutcome = 'goal' | 'time' | MarchFailure;
@@ -114,17 +114,33 @@ function noteRoot(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, st
   const soon = atEnd <= 0 && atEnd + Math.max(0, atEnd - atStart) * (exact_s / step_s) > 0;
   const late = atEnd > 0 || soon;
   if (!late && passedBy(run, kind, goal, 0.5) <= 0) return;
-  const share = soon ? 1 : atStart >= 0 ? 0 : rootShare(run, kind, goal, late ? 1 : 0.5, step_s);
+  const from = atStart < 0 ? 0 : inwardShare(run, kind, goal);
+  const share = soon ? 1 : from === undefined ? 0 : rootShare(run, kind, goal, from, late ? 1 : 0.5, step_s);
   if (share * step_s < run.event.at_s) {
     run.event.kind = kind;
     run.event.at_s = share * step_s;
   }
 }
 
-/** Regula falsi with halving of the value that stays (Illinois), between the step's start and a share of it. */
-function rootShare(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, end: number, step_s: number): number {
-  let low = 0;
-  let high = end;
+/** Share of a step that is looked at where it begins on a limit. */
+const inward = 1e-3;
+
+/** A controller that begins on one of its limits may be moving away from it, towards the other. */
+function inwardShare(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal): number | undefined {
+  return passedBy(run, kind, goal, inward) < 0 ? inward : undefined;
+}
+
+/** Regula falsi with halving of the value that stays (Illinois), between two shares of the step. */
+function rootShare(
+  run: PressRun,
+  kind: 'goal' | 'top' | 'bottom',
+  goal: Goal,
+  from: number,
+  to: number,
+  step_s: number,
+): number {
+  let low = from;
+  let high = to;
   let below = passedBy(run, kind, goal, low);
   let above = passedBy(run, kind, goal, high);
   for (let i = 0; i < rootIterations && (high - low) * step_s > 1e-7; i += 1) {
@@ -149,12 +165,15 @@ function passedBy(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, sh
 }
 
 /** Not negative once the goal is met; at a share of the step tried last, or now. */
-function goalPassed({ march, input }: PressRun, goal: Goal, share: number | undefined): number {
+function goalPassed({ march, input, goal: own }: PressRun, goal: Goal, share: number | undefined): number {
   const { top, bottom } = march.slab;
   const upper = share === undefined ? (top.numbers[SENSOR] as number) : sensorInside(top, share);
   const lower = share === undefined ? (bottom.numbers[SENSOR] as number) : sensorInside(bottom, share);
-  if (goal === 'cold') return input.recipe.open_degC - Math.max(upper, lower);
-  return Math.min(upper - (top.numbers[SET] as number), lower - (bottom.numbers[SET] as number)) + input.recipe.ready_K;
+  if (goal === 'cold') {
+    return Math.max(own.below_degC - Math.max(upper, lower), own.topWater_degC - upper, own.bottomWater_degC - lower);
+  }
+  const above = own.topWay * (upper - (top.numbers[SET] as number));
+  return Math.min(above, own.bottomWay * (lower - (bottom.numbers[SET] as number))) + input.recipe.ready_K;
 }
 
 function switchController(run: PressRun, side: 'top' | 'bottom'): void {

@@ -2,6 +2,7 @@ import { type FusionParameters, fusionParameters } from '../../fusion/parameters
 import { type Cells, copyCells, heatContent_J_m2 } from '../march/cells.ts';
 import type { EndParts } from '../march/end.ts';
 import { type Heaters, makeHeaters } from '../march/heaters.ts';
+import type { LossLaw } from '../march/loss-law.ts';
 import { type March, makeMarch } from '../march/march.ts';
 import { endCurve, makeSlab, startCells } from '../march/slab.ts';
 import type { HeatCurve } from '../stack/enthalpy.ts';
@@ -10,7 +11,9 @@ import { type Place, probePlace } from '../stack/probe-place.ts';
 import { cellCounts } from './cell-counts.ts';
 import { controlParts, startControl } from './controller.ts';
 import type { CycleInput, Platen } from './cycle-input.ts';
+import { facesLaw } from './faces-law.ts';
 import { type History, makeHistory } from './history.ts';
+import { onePressure, type Pressures } from './pressure-spans.ts';
 import { type RateTable, rateTable } from './rate-table.ts';
 import { sampleColumns } from './readings.ts';
 
@@ -22,6 +25,8 @@ export interface PreparedPress {
   readonly rates: RateTable;
   readonly places: readonly Place[];
   readonly beltPlaces: number;
+  /** Losses of the platens' bare faces. */
+  readonly laws: { readonly top: LossLaw | undefined; readonly bottom: LossLaw | undefined };
 }
 
 /** A press cycle on its way. */
@@ -36,11 +41,30 @@ export interface PressRun {
   readonly samples: Samples;
   /** The earliest event of the step tried last. */
   readonly event: { kind: 'none' | 'goal' | 'top' | 'bottom'; at_s: number };
+  /** What the phase in hand waits for. */
+  readonly goal: Goals;
+  readonly pressures: Pressures;
+  /** True once a ramp has begun. */
+  ramped: boolean;
   cooling: boolean;
+  /** Hottest that a platen's sensor was when water was let in. */
+  waterFrom_degC: number;
   steps: number;
   peakCurrent_A: number;
   /** When the least healed depth reached Z = 1. */
   bonded_s: number | null;
+}
+
+/** Temperatures that end a phase. */
+export interface Goals {
+  /** 1 where the sensor comes near its set point from below, -1 from above. */
+  topWay: 1 | -1;
+  bottomWay: 1 | -1;
+  /** Cooling ends when both sensors are at or below it. */
+  below_degC: number;
+  /** Water is let into a platen when its sensor is at or below it; minus infinity when none waits. */
+  topWater_degC: number;
+  bottomWater_degC: number;
 }
 
 /** Values at the times asked for. */
@@ -87,7 +111,8 @@ export function preparePress(input: CycleInput, refine: number = usual.refine): 
   const fusion = fusionParameters(input.fusion);
   const places = [...belt, ...probes, ...platens];
   const start = startCells(grid, input.start_degC ?? input.ambient_degC);
-  return { cells: start, fusion, rates: rateTable(fusion), places, beltPlaces: belt.length };
+  const laws = { top: facesLaw(top, input.ambient_degC), bottom: facesLaw(bottom, input.ambient_degC) };
+  return { cells: start, fusion, rates: rateTable(fusion), places, beltPlaces: belt.length, laws };
 }
 
 /**
@@ -104,8 +129,8 @@ export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: n
   const { recipe, top, bottom } = input;
   const slab = makeSlab({
     cells: copyCells(cells),
-    top: endParts(top, recipe.top_degC, input),
-    bottom: endParts(bottom, recipe.bottom_degC, input),
+    top: endParts(top, press.laws.top, input),
+    bottom: endParts(bottom, press.laws.bottom, input),
     heaters: heatersOf(input),
   });
   startControl(slab.top, top.control);
@@ -119,7 +144,17 @@ export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: n
     startHeat_J_m2: heatContent_J_m2(slab.cells),
     samples: makeSamples(input.times_s ?? [], sampleColumns(input.probes.length)),
     event: { kind: 'none', at_s: 0 },
+    goal: {
+      topWay: 1,
+      bottomWay: 1,
+      below_degC: recipe.open_degC,
+      topWater_degC: Number.NEGATIVE_INFINITY,
+      bottomWater_degC: Number.NEGATIVE_INFINITY,
+    },
+    pressures: onePressure(recipe.pressure_Pa),
+    ramped: false,
     cooling: false,
+    waterFrom_degC: Number.NEGATIVE_INFINITY,
     steps: 0,
     peakCurrent_A: 0,
     bonded_s: null,
@@ -140,7 +175,8 @@ function platenCurve({ capacity_J_m2K, capacitySlope_1_K = 0 }: Platen): HeatCur
   return endCurve({ held: false, capacity_J_m2K, capacitySlope_1_K });
 }
 
-function endParts(platen: Platen, set_degC: number, { ambient_degC, start_degC }: CycleInput): EndParts {
+/** The set point of a press that has just been switched on is what its sensors show. */
+function endParts(platen: Platen, law: LossLaw | undefined, { ambient_degC, start_degC }: CycleInput): EndParts {
   return {
     held: false,
     capacity_J_m2K: platen.capacity_J_m2K,
@@ -149,7 +185,8 @@ function endParts(platen: Platen, set_degC: number, { ambient_degC, start_degC }
     ambient_degC,
     flux_W_m2: 0,
     start_degC: start_degC ?? ambient_degC,
-    set_degC,
+    set_degC: start_degC ?? ambient_degC,
+    law,
     ...controlParts(platen.control, platen.sensorLag_s),
   };
 }

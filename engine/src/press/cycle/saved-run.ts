@@ -10,6 +10,7 @@ export interface SavedRun {
   peakCurrent_A: number;
   bonded_s: number | null;
   proposed_s: number;
+  waterFrom_degC: number;
 }
 
 /** Every array that a run changes. */
@@ -48,6 +49,7 @@ export function saveRun(run: PressRun): SavedRun {
     peakCurrent_A: run.peakCurrent_A,
     bonded_s: run.bonded_s,
     proposed_s: run.march.proposed_s,
+    waterFrom_degC: run.waterFrom_degC,
   };
 }
 
@@ -68,6 +70,7 @@ export function restoreRun(run: PressRun, saved: SavedRun): void {
   march.slab.bottom.following = saved.bottomFollows;
   march.proposed_s = saved.proposed_s;
   run.cooling = saved.cooling;
+  run.waterFrom_degC = saved.waterFrom_degC;
   run.steps = saved.steps;
   run.peakCurrent_A = saved.peakCurrent_A;
   run.bonded_s = saved.bonded_s;

@@ -44,6 +44,7 @@ export const cycleTopic = topic({
       dwellEnd_s: result('s', 'Dwell ends'),
       open_s: result('s', 'Press opens'),
       bonded_s: result('s', 'All depths of the belt have D = 1; null when that never was'),
+      stepEnds_s: z.exactOptional(results('s', 'End of each step that the recipe gives')),
     }),
     probes: z.array(probe),
     platens: pair(platen),

@@ -64,6 +64,8 @@ export const heatDe: Readonly<Record<keyof typeof heatEn, string>> = {
     'die Zuleitung nimmt {value} der Spannung, mehr als {max}: die Presse heizt langsamer und die Leitung wird warm. Dickere oder kürzere Leitung nehmen, Trommel ganz abrollen.',
   'note.strips-carry-all':
     'die Randstreifen sind so hoch, dass sie alles tragen: auf dem Riemen liegt kein Druck. Streifen von der Höhe des Riemens nehmen, auf 0,05 mm genau.',
+  'note.water-boils':
+    'die Platte hat {value}, wenn Wasser einläuft; über {max} siedet Wasser beim Druck der Leitung, was nicht gerechnet ist: es kühlt dann schneller, mit Dampf und Schlägen. Wasser später einlassen, oder zuerst mit Luft kühlen.',
   'refusal.never-cools': '{value} erhalten; kälter als {min} wird es nie. Eine Temperatur darüber wählen.',
   'refusal.no-belt': 'keine Schicht ist als Riemen gekennzeichnet. Die Schichten des Riemens kennzeichnen.',
   'refusal.no-layers': 'zwischen den Platten liegt keine Schicht. Mindestens den Riemen eingeben.',
@@ -75,5 +77,11 @@ export const heatDe: Readonly<Record<keyof typeof heatEn, string>> = {
     '{value} erhalten, die obere Platte hat {expected}: beide Platten müssen gleich groß sein. Eine davon berichtigen.',
   'refusal.unknown-control': '„{value}“ erhalten, erlaubt sind: proportional, pi, on-off. Eines davon verwenden.',
   'refusal.set-point-not-reached':
-    '{value} erhalten; bei {volts_V} V wird diese Platte nicht heißer als {max} (Heizung für {nominal_V} V). Sollwert senken, oder bessere Steckdose, dickere Zuleitung, weniger Verlust suchen.',
+    '{value} erhalten; heißer als {max} wird diese Platte nicht. {fullPower, select, true {Ihre Heizung gibt {given_W} W bei {volts_V} V an der Steckdose (gebaut für {nominal_V} V), und sie verliert {lost_W} W. Sollwert senken, oder bessere Steckdose, dickere Zuleitung, weniger Verlust suchen.} other {Ihr Regler verlangt dort nicht mehr. Sollwert senken, mehr Abstand darunter zulassen, oder schmaleres Band oder Integralanteil verwenden.}}',
+  'refusal.unknown-step': '„{value}“ erhalten, erlaubt sind: ramp, soak, dwell, pressure, cool. Eines davon verwenden.',
+  'refusal.step-out-of-order':
+    '{value} hier erhalten; ein Programm hat ein dwell nach einem ramp, nach dem ersten cool nur noch cool und pressure, und endet mit einem cool. Schritte so ordnen.',
+  'refusal.unknown-face': '„{value}“ erhalten, erlaubt sind: up, down, side. Eines davon verwenden.',
+  'refusal.steps-in-map':
+    'eine Karte von Zyklen ändert die Haltezeit eines Programms ohne Schritte. Schritte weglassen, oder das Programm allein als Zyklus rechnen.',
 };

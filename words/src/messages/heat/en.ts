@@ -63,6 +63,8 @@ export const heatEn = {
     'the lead takes {value} of the voltage, more than {max}: the press warms up late and the lead gets warm. Use a thicker or shorter lead and unroll the reel fully.',
   'note.strips-carry-all':
     'the edge strips are so tall that they carry everything: there is no pressure on the belt. Use strips of the height of the belt, within 0.05 mm.',
+  'note.water-boils':
+    'the platen is at {value} when water enters; above {max} water boils at the pressure of the mains, which is not computed: it cools faster then, with steam and blows. Let the water in later, or blow air first.',
   'refusal.never-cools': 'got {value}; it never gets colder than {min}. Choose a temperature above that.',
   'refusal.no-belt': 'no layer is marked as belt. Mark the layers that are the belt.',
   'refusal.no-layers': 'there is no layer between the platens. Enter at least the belt.',
@@ -73,5 +75,11 @@ export const heatEn = {
     'got {value}, the upper platen has {expected}: both platens must be equally large. Correct one of them.',
   'refusal.unknown-control': 'got “{value}”, allowed are: proportional, pi, on-off. Use one of them.',
   'refusal.set-point-not-reached':
-    'got {value}; this platen gets no hotter than {max} at {volts_V} V (heater made for {nominal_V} V). Lower the set point, or look for a better outlet, a thicker lead, less loss.',
+    'got {value}; this platen gets no hotter than {max}. {fullPower, select, true {Its heater gives {given_W} W at {volts_V} V at the outlet (made for {nominal_V} V), and it loses {lost_W} W. Lower the set point, or look for a better outlet, a thicker lead, less loss.} other {Its controller does not ask for more there. Lower the set point, allow more below it, or use a narrower band or an integral part.}}',
+  'refusal.unknown-step': 'got “{value}”, allowed are: ramp, soak, dwell, pressure, cool. Use one of them.',
+  'refusal.step-out-of-order':
+    'got {value} here; a recipe has a dwell after a ramp, nothing but cool and pressure after the first cool, and ends with a cool. Put the steps in that order.',
+  'refusal.unknown-face': 'got “{value}”, allowed are: up, down, side. Use one of them.',
+  'refusal.steps-in-map':
+    'a map of cycles varies the dwell of a recipe without steps. Leave the steps out, or compute the recipe by itself as a cycle.',
 } as const;

@@ -64,6 +64,8 @@ export const heatEs: Readonly<Record<keyof typeof heatEn, string>> = {
     'el cable se lleva {value} de la tensión, más de {max}: la prensa calienta tarde y el cable se calienta. Usar un cable más grueso o más corto y desenrollar todo el carrete.',
   'note.strips-carry-all':
     'las tiras laterales son tan altas que lo soportan todo: la correa queda sin presión. Usar tiras de la altura de la correa, con 0,05 mm de margen.',
+  'note.water-boils':
+    'la placa está a {value} cuando entra el agua; por encima de {max} el agua hierve a la presión de la red, y eso no se calcula: enfría más deprisa, con vapor y golpes. Dejar entrar el agua más tarde, o enfriar antes con aire.',
   'refusal.never-cools': 'hay {value}; nunca se enfría por debajo de {min}. Elegir una temperatura superior.',
   'refusal.no-belt': 'ninguna capa está marcada como correa. Marcar las capas que son la correa.',
   'refusal.no-layers': 'no hay ninguna capa entre las placas. Indicar al menos la correa.',
@@ -74,5 +76,11 @@ export const heatEs: Readonly<Record<keyof typeof heatEn, string>> = {
     'hay {value} y la placa superior tiene {expected}: ambas placas deben ser iguales. Corregir una de ellas.',
   'refusal.unknown-control': 'hay «{value}», se admite: proportional, pi, on-off. Usar uno de ellos.',
   'refusal.set-point-not-reached':
-    'hay {value}; con {volts_V} V esta placa no pasa de {max} (resistencia para {nominal_V} V). Bajar la consigna, o buscar mejor enchufe, cable más grueso, menos pérdidas.',
+    'hay {value}; esta placa no pasa de {max}. {fullPower, select, true {Su resistencia da {given_W} W con {volts_V} V en el enchufe (hecha para {nominal_V} V), y pierde {lost_W} W. Bajar la consigna, o buscar mejor enchufe, cable más grueso, menos pérdidas.} other {Su regulador no pide más ahí. Bajar la consigna, admitir más diferencia por debajo, o usar una banda más estrecha o parte integral.}}',
+  'refusal.unknown-step': 'hay «{value}», se admite: ramp, soak, dwell, pressure, cool. Usar uno de ellos.',
+  'refusal.step-out-of-order':
+    'hay {value} aquí; un programa tiene un dwell tras un ramp, tras el primer cool solo cool y pressure, y acaba con un cool. Poner los pasos en ese orden.',
+  'refusal.unknown-face': 'hay «{value}», se admite: up, down, side. Usar uno de ellos.',
+  'refusal.steps-in-map':
+    'un mapa de ciclos varía el mantenimiento de un programa sin pasos. Quitar los pasos, o calcular el programa solo como ciclo.',
 };
