@@ -9,6 +9,7 @@ import { addLines } from './commands/lines.ts';
 import { addPlantCheck } from './commands/plant-check.ts';
 import { addSolve } from './commands/solve.ts';
 import { addVerify } from './commands/verify.ts';
+import { addWitness } from './commands/witness.ts';
 
 /** Where a command leaves its exit code. */
 export interface End {
@@ -24,6 +25,7 @@ export const commandNames: readonly string[] = [
   'plant',
   'solve',
   'verify',
+  'witness',
 ];
 
 const headings: Readonly<Record<string, MessageKey>> = {
@@ -49,6 +51,7 @@ export function program(speech: Voice, end: End): Command {
   addPlantCheck(root, speech, end);
   addSolve(root, speech, end);
   addVerify(root, speech, end);
+  addWitness(root, speech, end);
   quiet(root, speech);
   return root;
 }

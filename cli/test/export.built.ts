@@ -26,7 +26,9 @@ describe('export and verify', () => {
     const file = exported(`demo.${form}`, '--demo');
     const { code, stdout, stderr } = verify(file);
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
-    expect(stdout).toMatch(/^Whole: .*\n[0-9a-f]{12}: 1\d\d events, all covered by a checkpoint\.\n$/);
+    expect(stdout).toMatch(
+      /^Whole: .*\n[0-9a-f]{12}: 1\d\d events, all covered by a checkpoint\.\n[0-9a-f]{12}: seen by no other device, on this device only\.\n$/,
+    );
     expect(readdirSync(place).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 

@@ -34,7 +34,7 @@ async function exportPlant(file: string, { plant: folder, demo }: ExportCall, sp
   const at = new Date().toISOString();
   const { text, code } = await signedExport(await readPlant(folder, speech), at);
   const log = Buffer.from(text);
-  await writeWhole(file, form === 'zip' ? writeArchive(log, new Map(), at) : log, speech);
+  await writeWhole(file, form === 'zip' ? writeArchive(log, {}, at) : log, speech);
   console.log(speech.say('terminal.wrote', { file }));
   console.log(speech.say('verify.throwaway', { code }));
 }

@@ -9,5 +9,5 @@ export {
   witnessesName,
 } from './read-archive.ts';
 export { unpacked } from './unpacked.ts';
-export { type ArchiveVerdict, verifyArchive } from './verify-archive.ts';
+export { type ArchiveFailure, type ArchiveVerdict, type ArchiveWarning, verifyArchive } from './verify-archive.ts';
 export { writeArchive } from './write-archive.ts';

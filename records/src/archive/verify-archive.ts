@@ -1,51 +1,79 @@
-import { isHash, sha256Hex } from '../log/hash.ts';
-import type { BlobReference } from '../log/log-event.ts';
+import { type Mark, markOf, startMark } from '../log/check-checkpoints.ts';
+import {
+  type Countersignature,
+  checkCountersignatures,
+  sizesWitnessed,
+  type WitnessFailure,
+} from '../log/countersignatures.ts';
 import type { Verify } from '../log/signing.ts';
 import type { Failure, LogWarning } from '../log/verdict.ts';
 import { type ExportVerdict, verifyExport } from '../log/verify-export.ts';
+import { type BlobFailure, type BlobWarning, blobsNamed, checkBlobs, type NamedBlob } from './check-blobs.ts';
 import type { ArchiveContent } from './read-archive.ts';
 
-/** What is to be said of an exported file; `blob-changed` beside the verdicts of a log. */
-export interface ArchiveVerdict extends Omit<ExportVerdict, 'failure' | 'warnings'> {
-  readonly failure?: Omit<Failure, 'verdict'> & { readonly verdict: Failure['verdict'] | 'blob-changed' };
-  readonly warnings: readonly (Omit<LogWarning, 'code'> & { readonly code: LogWarning['code'] | 'blob-missing' })[];
-}
+/** Where an exported file fails: its log, what its events name, its countersignatures. */
+export type ArchiveFailure = Failure | BlobFailure | WitnessFailure;
 
-interface Named extends Omit<BlobReference, 'kind'> {
-  /** Line of the event. */
-  readonly at: number;
+/** What does not make an exported file wrong, but a person should know. */
+export type ArchiveWarning =
+  | LogWarning
+  | BlobWarning
+  /** A countersignature for a log that is not in this file. */
+  | { readonly code: 'witness-elsewhere'; readonly at: number }
+  /** Something in the archive that belongs to no export. */
+  | { readonly code: 'file-unknown'; readonly name: string };
+
+/** What is to be said of an exported file. */
+export interface ArchiveVerdict extends Omit<ExportVerdict, 'failure' | 'warnings'> {
+  readonly failure?: ArchiveFailure;
+  readonly warnings: readonly ArchiveWarning[];
+  /** Those that hold. */
+  readonly countersignatures: readonly Countersignature[];
 }
 
 /**
- * Checks an exported file: the log first, then the pictures and curves that its events name.
+ * Checks an exported file: the log first, then the pictures and curves that its events name, then what witnesses say.
  *
  * @param content - of the file
  * @param verify - checks a signature
  */
-export async function verifyArchive({ log, blobs }: ArchiveContent, verify: Verify): Promise<ArchiveVerdict> {
-  const named: Named[] = [];
+export async function verifyArchive(content: ArchiveContent, verify: Verify): Promise<ArchiveVerdict> {
+  const { log, blobs, witnesses = new Uint8Array(), others = [] } = content;
+  const sizes = sizesWitnessed(witnesses);
+  const marks = new Map<string, Map<number, Mark>>();
+  const named: NamedBlob[] = [];
   const verdict = await verifyExport(log, {
     verify,
-    onEvent: ({ blobs: given }, _id, { line }) => {
-      for (const { sha256, bytes } of referencesIn(given)) named.push({ sha256, bytes, at: line - 1 });
+    onEvent: (event, _id, { line, states }) => {
+      named.push(...blobsNamed(event.blobs, line - 1));
+      const state = states.at(-1);
+      if (state !== undefined && sizes.get(state.device)?.has(state.size))
+        marks.set(state.device, (marks.get(state.device) ?? new Map()).set(state.size, markOf(state)));
     },
   });
-  if (verdict.failure !== undefined) return verdict;
-  const missing = named.filter(({ sha256 }) => !blobs.has(sha256));
-  const warnings = [...verdict.warnings, ...missing.map(({ at }) => ({ code: 'blob-missing' as const, at }))];
-  const changed = named.find(({ sha256, bytes }) => {
-    const given = blobs.get(sha256);
-    return given !== undefined && (given.length !== bytes || sha256Hex(given) !== sha256);
-  });
-  const failure = changed === undefined ? {} : { failure: { verdict: 'blob-changed' as const, at: changed.at } };
-  return { ...verdict, ...failure, warnings };
+  const { plant, logs } = verdict;
+  if (verdict.failure !== undefined || plant === undefined) return { ...verdict, countersignatures: [] };
+  const beside = checkBlobs(named, blobs);
+  const strangers = others.map((name) => ({ code: 'file-unknown' as const, name }));
+  const soFar = {
+    ...verdict,
+    warnings: [...verdict.warnings, ...beside.warnings, ...strangers],
+    countersignatures: [],
+  };
+  if (beside.failure !== undefined) return { ...soFar, failure: beside.failure };
+  const held = logs.map(
+    ({ state: { device, size } }) =>
+      [device, { size, marks: new Map([[0, startMark], ...(marks.get(device) ?? [])]) }] as const,
+  );
+  const witnessed = await checkCountersignatures(witnesses, { plant, verify, logs: new Map(held) });
+  return withWitnesses(soFar, witnessed);
 }
 
-// Nothing but its signature has been checked of an event: what stands for its blobs may be anything.
-function referencesIn(given: unknown): readonly Omit<BlobReference, 'kind'>[] {
-  return Array.isArray(given) ? given.filter(isReference) : [];
-}
-
-function isReference(value: unknown): value is Omit<BlobReference, 'kind'> {
-  return typeof value === 'object' && value !== null && 'sha256' in value && 'bytes' in value && isHash(value.sha256);
+function withWitnesses(
+  soFar: ArchiveVerdict,
+  { failure, countersignatures, elsewhere }: Awaited<ReturnType<typeof checkCountersignatures>>,
+): ArchiveVerdict {
+  const strange = elsewhere.map((at) => ({ code: 'witness-elsewhere' as const, at }));
+  const warnings = [...soFar.warnings, ...strange];
+  return { ...soFar, ...(failure === undefined ? {} : { failure }), warnings, countersignatures };
 }

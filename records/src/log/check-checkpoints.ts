@@ -1,8 +1,9 @@
-import { type Checkpoint, type CheckpointOwner, soundCheckpoint } from './checkpoint.ts';
+import { type Checkpoint, type CheckpointOwner, checkpointFault } from './checkpoint.ts';
 import { noEvent } from './log-event.ts';
 import { type LogState, logRoot } from './log-state.ts';
 import { emptyRoot } from './merkle.ts';
 import type { Failure } from './verdict.ts';
+import { namedField } from './wrong-field.ts';
 
 /** Root and last event of a log at one of its sizes. */
 export interface Mark {
@@ -46,23 +47,30 @@ export async function checkCheckpoints(
 ): Promise<Vouched> {
   let witnessed = 0;
   for (const each of checkpoints) {
-    const failure = failureAt(await soundCheckpoint(each, owner), each, log);
+    const fault = await checkpointFault(each, owner);
+    if (fault !== undefined)
+      return { failure: { verdict: 'bad-checkpoint', ...placeOf(each), ...namedField(fault) }, witnessed };
+    const failure = contradiction(each as Checkpoint, log);
     if (failure !== undefined) return { failure, witnessed };
     witnessed = Math.max(witnessed, (each as Checkpoint).size);
   }
   return { witnessed };
 }
 
-function failureAt(
-  checkpoint: Checkpoint | undefined,
-  given: unknown,
+/**
+ * What a sound statement about a log says that is not so.
+ *
+ * @param said - size, root and last event
+ * @param log - its size, and its marks at the sizes spoken of
+ */
+export function contradiction(
+  said: Mark & { readonly size: number },
   { size, marks }: { readonly size: number; readonly marks: Marks },
 ): Failure | undefined {
-  if (checkpoint === undefined) return { verdict: 'bad-checkpoint', ...placeOf(given) };
-  if (checkpoint.size > size) return { verdict: 'truncated', at: size, witnessed: checkpoint.size };
-  const mark = marks.get(checkpoint.size);
-  const same = mark?.root === checkpoint.root && mark.head === checkpoint.head;
-  return same ? undefined : { verdict: 'history-rewritten', at: checkpoint.size };
+  if (said.size > size) return { verdict: 'truncated', at: size, witnessed: said.size };
+  const mark = marks.get(said.size);
+  const same = mark?.root === said.root && mark.head === said.head;
+  return same ? undefined : { verdict: 'history-rewritten', at: said.size };
 }
 
 function placeOf(given: unknown): { at?: number } {

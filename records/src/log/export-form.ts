@@ -18,5 +18,5 @@ export interface ExportTrailer {
 }
 
 /** Fields of both lines in canonical order. */
-export const headerFields = 'keys,kind,plant,v';
-export const trailerFields = 'checkpoints,header,sig,v';
+export const headerFields = ['keys', 'kind', 'plant', 'v'];
+export const trailerFields = ['checkpoints', 'header', 'sig', 'v'];

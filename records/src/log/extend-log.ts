@@ -1,8 +1,9 @@
 import { clockWentBack } from './clock.ts';
-import { type LogEvent, type OpenedEvent, openEvent } from './log-event.ts';
+import { type LogEvent, type OpenedEvent, openEvent, wrongEventField } from './log-event.ts';
 import { deviceOf, type LogState, withEvent } from './log-state.ts';
 import { signatureHolds, type Verify } from './signing.ts';
 import type { Failure, LogWarning } from './verdict.ts';
+import { namedField } from './wrong-field.ts';
 
 /** How far a log was found whole, and what ended it. */
 export interface Extended {
@@ -39,10 +40,13 @@ export async function extendLog(
   let state = from;
   for (let atOnce = 1; ; atOnce = Math.min(atOnce * 2, mostAtOnce)) {
     const batch = await judged(take(source, atOnce), { state, publicKey, verify });
-    for (const { opened, early, signed } of batch) {
-      const failure = failureOf({ opened, early, signed, state });
-      if (failure !== undefined) return { state, failure: { verdict: failure, at: state.size }, warnings };
-      const { event, id } = opened as OpenedEvent;
+    for (const each of batch) {
+      const verdict = verdictOf(each, state);
+      if (verdict !== undefined) {
+        const field = verdict === 'bad-envelope' ? wrongEventField(each.line) : undefined;
+        return { state, failure: { verdict, at: state.size, ...namedField(field) }, warnings };
+      }
+      const { event, id } = each.opened as OpenedEvent;
       if (clockWentBack(state.lastAt, event.at)) warnings.push({ code: 'clock-back', at: state.size });
       state = withEvent(state, id, event.at);
       onEvent?.(event, id, state);
@@ -62,6 +66,7 @@ function take<T>(source: Iterator<T>, count: number): T[] {
 }
 
 interface Judged {
+  readonly line: string | undefined;
   readonly opened: ReturnType<typeof openEvent>;
   /** What is wrong before the signature is looked at. */
   readonly early: Failure['verdict'] | undefined;
@@ -76,22 +81,17 @@ async function judged(
   return Promise.all(
     lines.map(async (line) => {
       const opened = openEvent(line);
-      if (typeof opened === 'string') return { opened, early: opened, signed: false };
+      if (typeof opened === 'string') return { line, opened, early: opened, signed: false };
       const { event, entry } = opened;
       const early = event.plant !== state.plant ? 'wrong-plant' : event.device !== device ? 'wrong-device' : undefined;
       const signed =
         early === undefined && (await signatureHolds({ kind: 'event', entry, sig: event.sig, publicKey, verify }));
-      return { opened, early, signed };
+      return { line, opened, early, signed };
     }),
   );
 }
 
-function failureOf({
-  opened,
-  early,
-  signed,
-  state,
-}: Judged & { readonly state: LogState }): Failure['verdict'] | undefined {
+function verdictOf({ opened, early, signed }: Judged, state: LogState): Failure['verdict'] | undefined {
   if (early !== undefined || typeof opened === 'string') return early;
   if (!signed) return 'bad-signature';
   if (opened.event.seq !== state.size) return 'sequence-gap';

@@ -5,6 +5,16 @@ export { cardCode, readCardCode } from './card-code.ts';
 export { type Checkpoint, type CheckpointOwner, signCheckpoint, soundCheckpoint } from './checkpoint.ts';
 export { type Comparison, compareLogs, type TwoLogs } from './compare-logs.ts';
 export {
+  type Countersignature,
+  checkCountersignatures,
+  countersignature,
+  countersignatureFault,
+  sizesWitnessed,
+  type WitnessesChecked,
+  type WitnessFailure,
+  writeCountersignatures,
+} from './countersignatures.ts';
+export {
   type DeviceKey,
   type KeyHalves,
   nobleSigner,
@@ -16,6 +26,7 @@ export {
 export type { ExportHeader, ExportTrailer } from './export-form.ts';
 export { type Extended, type Extending, extendLog } from './extend-log.ts';
 export { isHash, sha256Hex } from './hash.ts';
+export { type KeptCheckpoints, type LogMet, type Witnessed, witnessLog } from './keep-witness.ts';
 export {
   type BlobReference,
   type LogEvent,
@@ -25,6 +36,7 @@ export {
   openEvent,
 } from './log-event.ts';
 export { deviceOf, emptyLog, type LogState, logRoot, withEvent } from './log-state.ts';
+export { type ExportMet, meetExport } from './meet-export.ts';
 export { emptyFrontier, emptyRoot, type Frontier, grown, leafHash, nodeHash, rootOf, rootOfLeaves } from './merkle.ts';
 export {
   type ConsistencyClaim,
@@ -35,6 +47,7 @@ export {
   inclusionProof,
 } from './merkle-proof.ts';
 export { beginExport, type ExportCheck, type ExportReading } from './read-export.ts';
+export { type Seen, type Sighting, seenOf } from './seen.ts';
 export type { Sign, Signed, Verify } from './signing.ts';
 export {
   type CanonicalAnswer,

@@ -1,6 +1,7 @@
 import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { canonicalText, canonicalValue } from './canonical.ts';
 import { leafHash } from './merkle.ts';
+import { hasFields, wrongField } from './wrong-field.ts';
 
 /** A picture or curve that belongs to an event; its bytes lie elsewhere under their hash. */
 export interface BlobReference {
@@ -36,9 +37,9 @@ export interface LogEvent {
 export const noEvent: string = '0'.repeat(64);
 
 /** The fields of an event in canonical order. */
-const fields = 'at,blobs,body,boot,by,device,plant,prev,seq,sig,type,up_ms,v';
+const fields = 'at,blobs,body,boot,by,device,plant,prev,seq,sig,type,up_ms,v'.split(',');
 
-/** Largest event, as its line. */
+/** Largest event, as its line in UTF-8. */
 export const largestEvent_bytes = 65_536;
 
 /** An event read from its line, not yet checked against a log; beyond its fields and `v` nothing is known of it. */
@@ -58,22 +59,25 @@ export type LineFault = 'not-canonical' | 'bad-envelope';
  * @param line - the exact text, without its line end; undefined where the bytes were no UTF-8
  */
 export function openEvent(line: string | undefined): OpenedEvent | LineFault {
-  const value = line === undefined || line.length > largestEvent_bytes ? undefined : canonicalValue(line);
+  const value = line === undefined || isTooLarge(line) ? undefined : canonicalValue(line);
   if (line === undefined || value === undefined) return 'not-canonical';
-  if (!hasEventFields(value)) return 'bad-envelope';
+  if (!isEvent(value)) return 'bad-envelope';
   const entry = utf8ToBytes(withoutSignature(line, value));
   return { event: value, entry, id: leafHash(entry) };
 }
 
-/** Whether a value is an object with exactly the given fields; `names` sorted and joined by commas. */
-export function hasFields(value: unknown, names: string): value is Record<string, unknown> {
-  return (
-    typeof value === 'object' && value !== null && !Array.isArray(value) && Object.keys(value).sort().join() === names
-  );
+/** The field that keeps a canonical line from being an event; see `wrongField`. */
+export function wrongEventField(line: string | undefined): string | undefined {
+  return wrongField(line === undefined ? undefined : canonicalValue(line), fields);
 }
 
-function hasEventFields(value: unknown): value is LogEvent {
-  return hasFields(value, fields) && value['v'] === 1;
+function isEvent(value: unknown): value is LogEvent {
+  return hasFields(value, fields);
+}
+
+// A letter takes three bytes at most; only a line that could be too large is measured.
+function isTooLarge(line: string): boolean {
+  return line.length * 3 > largestEvent_bytes && utf8ToBytes(line).length > largestEvent_bytes;
 }
 
 // The text is canonical, so its last fields are known to the letter and need not be written again.

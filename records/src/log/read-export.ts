@@ -5,10 +5,11 @@ import { type ExportHeader, headerFields } from './export-form.ts';
 import { extendLog } from './extend-log.ts';
 import { isHash, sha256Hex } from './hash.ts';
 import { lastLineStart, lineAt } from './line-source.ts';
-import { hasFields, type LogEvent, openEvent } from './log-event.ts';
+import { type LogEvent, openEvent } from './log-event.ts';
 import { deviceOf, emptyLog, type LogState } from './log-state.ts';
 import type { Verify } from './signing.ts';
 import type { Failure, LogWarning } from './verdict.ts';
+import { hasFields, namedField, wrongField } from './wrong-field.ts';
 
 /** How far an export has been read and found whole; enough to go on from there. */
 export interface ExportReading {
@@ -42,24 +43,30 @@ export interface ExportBegun {
  *
  * @param bytes - of the file
  */
-export function beginExport(bytes: Uint8Array): ExportBegun | 'not-canonical' | 'bad-envelope' {
+export function beginExport(bytes: Uint8Array): ExportBegun | Failure {
   const { text, next } = lineAt(bytes, 0);
   const header = headerOf(text);
-  if (typeof header === 'string') return header;
+  if ('verdict' in header) return header;
   const { plant } = header;
   const keys = header.keys.map((key) => hexToBytes(key));
   const begun = { plant, headerHash: sha256Hex(text ?? ''), keys, states: [], marks: [], line: 1, warnings: [] };
   return { reading: withLogs({ ...begun, sizes: sizesInTrailer(bytes) }, 1), next };
 }
 
-function headerOf(text: string | undefined): ExportHeader | 'not-canonical' | 'bad-envelope' {
+function headerOf(text: string | undefined): ExportHeader | Failure {
   const value = text === undefined ? undefined : canonicalValue(text);
-  if (value === undefined) return 'not-canonical';
-  if (!hasFields(value, headerFields) || value['v'] !== 1 || value['kind'] !== 'export') return 'bad-envelope';
+  if (value === undefined) return { verdict: 'not-canonical', at: 0 };
+  if (!hasFields(value, headerFields)) return badHeader(wrongField(value, headerFields));
+  if (value['kind'] !== 'export') return badHeader('kind');
   const { plant, keys } = value;
   // A public key has as many digits as a hash.
   const areKeys = Array.isArray(keys) && keys.length > 0 && keys.every(isHash) && new Set(keys).size === keys.length;
-  return typeof plant === 'string' && areKeys ? { v: 1, kind: 'export', plant, keys } : 'bad-envelope';
+  if (!areKeys) return badHeader('keys');
+  return typeof plant === 'string' ? { v: 1, kind: 'export', plant, keys } : badHeader('plant');
+}
+
+function badHeader(field: string | undefined): Failure {
+  return { verdict: 'bad-envelope', at: 0, ...namedField(field) };
 }
 
 /** The sizes that the last line speaks of, looked at before the events so that they are read only once. */
@@ -102,15 +109,15 @@ export async function readEvents(from: ExportReading, bytes: Uint8Array, check: 
     reading = log.reading;
     if (log.failure === undefined) return { reading, trailer: log.trailer };
     start += log.length;
-    const next = log.failure === 'wrong-device' ? logOfLine(reading, lineAt(bytes, start).text) : undefined;
-    if (next === undefined) return { reading, failure: { verdict: log.failure, at: reading.line } };
+    const next = log.failure.verdict === 'wrong-device' ? logOfLine(reading, lineAt(bytes, start).text) : undefined;
+    if (next === undefined) return { reading, failure: { ...log.failure, at: reading.line } };
     reading = withLogs(reading, next + 1);
   }
 }
 
 interface LogRead {
   readonly reading: ExportReading;
-  readonly failure?: Failure['verdict'];
+  readonly failure?: Failure;
   readonly trailer: string | undefined;
   /** Bytes of the lines found whole. */
   readonly length: number;
@@ -134,7 +141,7 @@ async function readLog(from: ExportReading, bytes: Uint8Array, { verify, onEvent
   const warnings = extended.warnings.map(({ code, at }) => ({ code, at: firstLine + at }));
   const whole = { reading: { ...reading, warnings: [...reading.warnings, ...warnings] }, trailer: lines.trailer };
   const length = lines.ends[reading.line - from.line - 1] ?? 0;
-  return { ...whole, length, ...(extended.failure === undefined ? {} : { failure: extended.failure.verdict }) };
+  return { ...whole, length, ...(extended.failure === undefined ? {} : { failure: extended.failure }) };
 }
 
 function withState(reading: ExportReading, state: LogState): ExportReading {

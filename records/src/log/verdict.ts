@@ -26,6 +26,8 @@ export interface Failure {
   readonly at?: number;
   /** `truncated`: the size that a checkpoint witnesses. */
   readonly witnessed?: number;
+  /** `bad-envelope`, `bad-checkpoint`: the field that is not as it must be, where it is one. */
+  readonly field?: string;
 }
 
 /** What does not make a log wrong, but a person should know. */

@@ -2,11 +2,12 @@ import { canonicalValue } from './canonical.ts';
 import { checkCheckpoints } from './check-checkpoints.ts';
 import { unsignedEntry } from './checkpoint.ts';
 import { type ExportTrailer, trailerFields } from './export-form.ts';
-import { hasFields, openEvent } from './log-event.ts';
+import { openEvent } from './log-event.ts';
 import type { LogState } from './log-state.ts';
 import { beginExport, type ExportCheck, type ExportReading, readEvents, withLogs } from './read-export.ts';
 import { signatureHolds, type Verify } from './signing.ts';
 import type { Failure, LogWarning } from './verdict.ts';
+import { hasFields, namedField, wrongField } from './wrong-field.ts';
 
 /** The log of one device inside an export, as far as it is whole. */
 export interface ExportedLog {
@@ -37,7 +38,7 @@ export interface ExportVerdict {
  */
 export async function verifyExport(bytes: Uint8Array, check: ExportCheck): Promise<ExportVerdict> {
   const begun = beginExport(bytes);
-  if (typeof begun === 'string') return { failure: { verdict: begun, at: 0 }, logs: [], warnings: [] };
+  if ('verdict' in begun) return { failure: begun, logs: [], warnings: [] };
   return continueExport(begun.reading, bytes.subarray(begun.next), check);
 }
 
@@ -87,7 +88,8 @@ async function openTrailer(
   if (value === undefined) return { verdict: 'not-canonical', at };
   // Where the file was cut between two lines, an event stands in the trailer's place.
   if (typeof openEvent(line) !== 'string') return { verdict: 'truncated', at: at + 1 };
-  if (!isTrailer(value)) return { verdict: 'bad-envelope', at };
+  if (!isTrailer(value))
+    return { verdict: 'bad-envelope', at, ...namedField(wrongField(value, trailerFields) ?? 'checkpoints') };
   const [publicKey = new Uint8Array()] = keys;
   const entry = unsignedEntry(value) ?? new Uint8Array();
   const holds = await signatureHolds({ kind: 'export', entry, sig: value.sig, publicKey, verify });
@@ -96,7 +98,7 @@ async function openTrailer(
 }
 
 function isTrailer(value: unknown): value is ExportTrailer {
-  return hasFields(value, trailerFields) && value['v'] === 1 && Array.isArray(value['checkpoints']);
+  return hasFields(value, trailerFields) && Array.isArray(value['checkpoints']);
 }
 
 async function checkpointVerdict(
@@ -114,7 +116,10 @@ async function checkpointVerdict(
     witnessed.push(vouched.witnessed);
   }
   if (checkpoints.length > witnessed.length)
-    return verdictOf(reading, { failure: { verdict: 'bad-checkpoint', at: reading.line }, witnessed });
+    return verdictOf(reading, {
+      failure: { verdict: 'bad-checkpoint', at: reading.line, field: 'checkpoints' },
+      witnessed,
+    });
   const warnings = [...reading.warnings, ...notWitnessed(reading.states, witnessed)];
   return verdictOf({ ...reading, warnings }, { witnessed });
 }
@@ -129,7 +134,7 @@ interface Voucher {
 /** Each log has a checkpoint, and the exporting device's covers all its events: it knew them when it signed. */
 function missing({ isOwn, given, size, witnessed }: Voucher): Failure | undefined {
   if (!given) return { verdict: 'bad-checkpoint' };
-  return isOwn && witnessed < size ? { verdict: 'bad-checkpoint', at: witnessed } : undefined;
+  return isOwn && witnessed < size ? { verdict: 'bad-checkpoint', at: witnessed, field: 'size' } : undefined;
 }
 
 /** For each log, the line of its first event that no checkpoint vouches for. */

@@ -1,9 +1,9 @@
-import { type Checkpoint, unsignedEntry } from './checkpoint.ts';
+import { type Checkpoint, markFault, unsignedEntry } from './checkpoint.ts';
 import { isHash } from './hash.ts';
-import { hasFields } from './log-event.ts';
 import { deviceOf } from './log-state.ts';
 import { consistencyHolds } from './merkle-proof.ts';
 import { type Sign, signatureHolds, signatureOf, type Verify } from './signing.ts';
+import { hasFields, wrongField } from './wrong-field.ts';
 
 /** What a server or another device says of a log it met: I saw it at this size, with this root and last event. */
 export interface WitnessStatement {
@@ -19,7 +19,7 @@ export interface WitnessStatement {
   readonly sig: string;
 }
 
-const fields = 'at,device,head,plant,root,sig,size,v,witness';
+const fields = ['at', 'device', 'head', 'plant', 'root', 'sig', 'size', 'v', 'witness'];
 
 /** What a witness finds when a log shows it a checkpoint. */
 export type Meeting =
@@ -78,11 +78,28 @@ export async function soundWitness(
   publicKey: Uint8Array,
   verify: Verify,
 ): Promise<WitnessStatement | undefined> {
-  if (!hasFields(value, fields) || value['v'] !== 1 || value['witness'] !== deviceOf(publicKey)) return undefined;
-  const statement = value as unknown as WitnessStatement;
-  if (!Number.isSafeInteger(statement.size) || !isHash(statement.root) || !isHash(statement.head)) return undefined;
-  const entry = unsignedEntry(statement);
-  if (entry === undefined) return undefined;
-  const { sig } = statement;
-  return (await signatureHolds({ kind: 'witness', entry, sig, publicKey, verify })) ? statement : undefined;
+  return (await witnessFault(value, publicKey, verify)) === undefined ? (value as WitnessStatement) : undefined;
+}
+
+/**
+ * The first field that keeps a value from being a statement of a witness: by names and version first, then plant,
+ * device, size, root, head, witness, signature.
+ *
+ * @param value - anything
+ * @param publicKey - of the witness
+ * @param verify - checks a signature
+ * @returns undefined for a sound one; an empty name for what has no fields at all
+ */
+export async function witnessFault(value: unknown, publicKey: Uint8Array, verify: Verify): Promise<string | undefined> {
+  if (!hasFields(value, fields)) return wrongField(value, fields);
+  const { plant, device, witness, sig } = value;
+  if (typeof plant !== 'string') return 'plant';
+  if (!isHash(device)) return 'device';
+  const form = markFault(value);
+  if (form !== undefined) return form;
+  // A device that vouches for its own log says nothing that its checkpoint does not say.
+  if (witness !== deviceOf(publicKey) || witness === device) return 'witness';
+  const entry = unsignedEntry({ ...value, sig });
+  if (entry === undefined) return 'sig';
+  return (await signatureHolds({ kind: 'witness', entry, sig, publicKey, verify })) ? undefined : 'sig';
 }

@@ -15,7 +15,7 @@ const [curve, photo] = [
 const blobs = new Map([curve, photo].map((bytes) => [sha256Hex(bytes), bytes] as const));
 const references = [blobReference(curve, 'curve'), blobReference(photo, 'photo')];
 const log = await exportOf([await sampleLog(6, { change: (n) => happening(n, n === 3 ? { blobs: references } : {}) })]);
-const packed = writeArchive(log, blobs, at);
+const packed = writeArchive(log, { blobs }, at);
 
 const codeOf = (bytes: Uint8Array): unknown => {
   try {
@@ -39,9 +39,21 @@ describe('archive', () => {
     const [first, second] = [...blobs.keys()];
     const changed = new Map(blobs).set(second ?? '', Uint8Array.of(1));
     const verdict = await verifyArchive({ log, blobs: changed }, verify);
-    expect(verdict.failure).toEqual({ verdict: 'blob-changed', at: 4 });
+    expect(verdict.failure).toEqual({ verdict: 'blob-changed', at: 4, blob: second, field: 'sha256' });
     const without = await verifyArchive({ log, blobs: new Map([[first ?? '', curve]]) }, verify);
-    expect([without.failure, without.warnings]).toEqual([undefined, [{ code: 'blob-missing', at: 4 }]]);
+    expect([without.failure, without.warnings]).toEqual([undefined, [{ code: 'blob-missing', at: 4, blob: second }]]);
+  });
+
+  it('[LOG-86] an event that says another size of a blob is named; what no event names is a warning', async () => {
+    const [first = '', second = ''] = [...blobs.keys()];
+    const wrong = [{ sha256: first, bytes: curve.length + 1, kind: 'curve' }];
+    const odd = await exportOf([await sampleLog(3, { change: (n) => happening(n, n === 1 ? { blobs: wrong } : {}) })]);
+    const { failure, warnings } = await verifyArchive({ log: odd, blobs, others: ['readme.txt'] }, verify);
+    expect(failure).toEqual({ verdict: 'blob-changed', at: 2, blob: first, field: 'bytes' });
+    expect(warnings).toEqual([
+      { code: 'blob-unnamed', blob: second },
+      { code: 'file-unknown', name: 'readme.txt' },
+    ]);
   });
 
   it('[LOG-86] an event whose blobs are no list of blobs breaks nothing', async () => {

@@ -1,13 +1,29 @@
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { describe, expect, it } from 'vitest';
+import { verifyArchive } from '../../src/archive/index.ts';
 import {
   type Checkpoint,
+  cardCode,
   compareLogs,
   consistencyProof,
+  countersignature,
   type LogVerdict,
   meetCheckpoint,
+  signWitness,
+  verifyExport,
   verifyLog,
+  writeCountersignatures,
 } from '../../src/log/index.ts';
-import { checkpointAt, deviceKey, happening, plantId, type SampleLog, sampleLog, verify } from './sample-log.ts';
+import {
+  checkpointAt,
+  deviceKey,
+  exportOf,
+  happening,
+  plantId,
+  type SampleLog,
+  sampleLog,
+  verify,
+} from './sample-log.ts';
 
 // What the log alone shows of each attack, what closes the gap, and what stays open. A test for what is not seen keeps
 // anybody from promising it.
@@ -38,6 +54,42 @@ describe('attacks on a log', () => {
     expect(await verdict(honest.lines.slice(0, 8), [checkpoint])).toBe('ok');
     const { state, witnessed } = await look(honest.lines, [checkpoint]);
     expect(state.size - witnessed, 'events only on this device').toBe(2);
+  });
+
+  it('[LOG-91] the code on a printed card shows whether a checkpoint is the one printed; it holds against nothing else', async () => {
+    const printed = cardCode(await checkpointAt(honest, 8));
+    expect(cardCode(await checkpointAt(honest, 8))).toBe(printed);
+    expect(cardCode(await checkpointAt(honest, 7))).not.toBe(printed);
+    expect(cardCode(await checkpointAt(await rewrittenFrom(6), 8))).not.toBe(printed);
+  });
+
+  it('[LOG-91] [LOG-93] whoever has the key exports a shorter or another log: whole by itself, seen where it was witnessed', async () => {
+    const statement = await signWitness(await checkpointAt(honest, 8), '2026-11-26T00:00:01Z', deviceKey('tablet'));
+    const witnesses = utf8ToBytes(writeCountersignatures([countersignature(statement, deviceKey('tablet').publicKey)]));
+    const said = async (log: SampleLog) => {
+      const content = { log: await exportOf([log]), blobs: new Map() };
+      const [alone, beside] = [
+        await verifyArchive(content, verify),
+        await verifyArchive({ ...content, witnesses }, verify),
+      ];
+      return [alone, beside].map(({ failure }) => failure?.verdict ?? 'ok');
+    };
+    expect(await said(honest)).toEqual(['ok', 'ok']);
+    expect(await said(await sampleLog(7))).toEqual(['ok', 'truncated']);
+    expect(await said(await rewrittenFrom(6))).toEqual(['ok', 'history-rewritten']);
+    expect(await said(await rewrittenFrom(8))).toEqual(['ok', 'ok']);
+  });
+
+  it('[LOG-91] the end of another device’s log beyond its checkpoint can be cut from an export; the warning is all that tells', async () => {
+    const tablet = await sampleLog(6, { key: deviceKey('tablet') });
+    const lines = Buffer.from(await exportOf([honest, tablet], [10, 4]))
+      .toString('utf8')
+      .split('\n');
+    const cut = await verifyExport(utf8ToBytes(lines.toSpliced(-3, 1).join('\n')), { verify });
+    expect(cut.failure).toBeUndefined();
+    expect(cut.warnings).toEqual([{ code: 'not-witnessed', at: 15 }]);
+    const twice = await verifyExport(utf8ToBytes(lines.toSpliced(-4, 2).join('\n')), { verify });
+    expect([twice.failure, twice.warnings]).toEqual([undefined, []]);
   });
 
   it('[LOG-92] a key thief appends: not seen, also not by checkpoints of what was before', async () => {

@@ -85,18 +85,20 @@ describe('export', async () => {
 
   it('[LOG-73] a header of another form is refused', async () => {
     const header = JSON.parse(lines[0] ?? '') as { keys: string[] };
-    const wrong: readonly (readonly [unknown, string])[] = [
-      [{ ...header, v: 2 }, 'bad-envelope'],
-      [{ ...header, kind: 'log' }, 'bad-envelope'],
-      [{ ...header, extra: 1 }, 'bad-envelope'],
-      [{ ...header, keys: [] }, 'bad-envelope'],
-      [{ ...header, keys: ['xyz'] }, 'bad-envelope'],
-      [{ ...header, keys: [...header.keys, ...header.keys] }, 'bad-envelope'],
-      [{ ...header, plant: 7 }, 'bad-envelope'],
-      [[], 'bad-envelope'],
+    const wrong: readonly (readonly [unknown, object])[] = [
+      [{ ...header, v: 2 }, { field: 'v' }],
+      [{ ...header, kind: 'log' }, { field: 'kind' }],
+      [{ ...header, extra: 1 }, { field: 'extra' }],
+      [{ ...header, keys: [] }, { field: 'keys' }],
+      [{ ...header, keys: ['xyz'] }, { field: 'keys' }],
+      [{ ...header, keys: [...header.keys, ...header.keys] }, { field: 'keys' }],
+      [{ ...header, plant: 7 }, { field: 'plant' }],
+      [[], {}],
     ];
-    for (const [value, verdict] of wrong)
-      expect(await failureOf(joined([canonicalText(value), ...lines.slice(1)]))).toEqual({ verdict, at: 0 });
+    for (const [value, place] of wrong) {
+      const failure = await failureOf(joined([canonicalText(value), ...lines.slice(1)]));
+      expect(failure).toEqual({ verdict: 'bad-envelope', at: 0, ...place });
+    }
     expect(await failureOf(joined([` ${lines[0]}`, ...lines.slice(1)]))).toEqual({ verdict: 'not-canonical', at: 0 });
     expect(await failureOf('')).toEqual({ verdict: 'not-canonical', at: 0 });
     expect(await failureOf(`\ufeff${text(file)}`)).toEqual({ verdict: 'not-canonical', at: 0 });
@@ -114,9 +116,10 @@ describe('export', async () => {
   it('[LOG-75] a trailer of another form, or not signed by the exporting device, is refused', async () => {
     const trailer = JSON.parse(lines[7] ?? '') as { sig: string; checkpoints: unknown[] };
     const last = (value: unknown) => joined([...lines.slice(0, 7), canonicalText(value)]);
-    expect(await failureOf(last({ ...trailer, v: 2 }))).toEqual({ verdict: 'bad-envelope', at: 7 });
-    expect(await failureOf(last({ ...trailer, extra: 1 }))).toEqual({ verdict: 'bad-envelope', at: 7 });
-    expect(await failureOf(last({ ...trailer, checkpoints: {} }))).toEqual({ verdict: 'bad-envelope', at: 7 });
+    expect(await failureOf(last({ ...trailer, v: 2 }))).toEqual({ verdict: 'bad-envelope', at: 7, field: 'v' });
+    expect(await failureOf(last({ ...trailer, extra: 1 }))).toEqual({ verdict: 'bad-envelope', at: 7, field: 'extra' });
+    const noList = { verdict: 'bad-envelope', at: 7, field: 'checkpoints' };
+    expect(await failureOf(last({ ...trailer, checkpoints: {} }))).toEqual(noList);
     expect(await failureOf(last({ ...trailer, checkpoints: [] }))).toEqual({ verdict: 'bad-signature', at: 7 });
     expect(await failureOf(await signedAnew(lines, tablet))).toEqual({ verdict: 'bad-signature', at: 7 });
   });
@@ -124,13 +127,18 @@ describe('export', async () => {
   it('[LOG-76] each log has one checkpoint, and the exporting device covers all its events', async () => {
     const vouchFor = async (checkpoints: unknown[]) => failureOf(await signedAnew(lines, own, { checkpoints }));
     expect(await vouchFor([await checkpointAt(own, 6)])).toBeUndefined();
-    expect(await vouchFor([await checkpointAt(own, 5)])).toEqual({ verdict: 'bad-checkpoint', at: 5 });
+    expect(await vouchFor([await checkpointAt(own, 5)])).toEqual({ verdict: 'bad-checkpoint', at: 5, field: 'size' });
     expect(await vouchFor([])).toEqual({ verdict: 'bad-checkpoint' });
     expect(await vouchFor([await checkpointAt(own, 6), await checkpointAt(own, 6)])).toEqual({
       verdict: 'bad-checkpoint',
       at: 7,
+      field: 'checkpoints',
     });
-    expect(await vouchFor([await checkpointAt(tablet, 5)])).toEqual({ verdict: 'bad-checkpoint', at: 5 });
+    expect(await vouchFor([await checkpointAt(tablet, 5)])).toEqual({
+      verdict: 'bad-checkpoint',
+      at: 5,
+      field: 'device',
+    });
   });
 
   it('[LOG-76] a checkpoint of another device that its log contradicts is refused', async () => {

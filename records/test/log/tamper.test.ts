@@ -24,7 +24,7 @@ function* seeded(seed: number): Generator<number> {
 /** Where each line of the file starts, and how far the file is whole before it. */
 async function readings(): Promise<{ starts: number[]; before: ExportReading[] }> {
   const begun = beginExport(file);
-  if (typeof begun === 'string') throw new Error(begun);
+  if ('verdict' in begun) throw new Error(begun.verdict);
   const before = [begun.reading, begun.reading];
   const onEvent = (_event: unknown, _id: string, reading: ExportReading) => before.push(reading);
   const { failure } = await verifyExport(file, { verify, onEvent });

@@ -97,17 +97,28 @@ describe('verdicts, in their order', () => {
   });
 
   const { blobs: _, ...withoutBlobs } = parsed;
-  const badEnvelopes: readonly (readonly [string, unknown])[] = [
-    ['a field missing', withoutBlobs],
-    ['a field more', { ...parsed, extra: 1 }],
-    ['v 2', { ...parsed, v: 2 }],
-    ['v as text', { ...parsed, v: '1' }],
+  const { at: __, by: ___, ...withoutTwo } = parsed;
+  const badEnvelopes: readonly (readonly [string, unknown, string?])[] = [
+    ['a field missing', withoutBlobs, 'blobs'],
+    ['a field more', { ...parsed, extra: 1 }, 'extra'],
+    ['another name', { ...withoutBlobs, blob: [] }, 'blob'],
+    ['two names in one', { ...withoutTwo, 'at,by': 1 }, 'at'],
+    ['v 2', { ...parsed, v: 2 }, 'v'],
+    ['v as text', { ...parsed, v: '1' }, 'v'],
     ['no object', [1]],
     ['null', null],
   ];
-  it.each(badEnvelopes)('[LOG-34] bad-envelope: %s', async (_, value) => {
+  it.each(badEnvelopes)('[LOG-34] [LOG-35] bad-envelope: %s', async (_, value, field) => {
     const lines = linesAt(5, canonicalText(value));
-    expect((await check(lines)).failure).toEqual({ verdict: 'bad-envelope', at: 5 });
+    const place = field === undefined ? {} : { field };
+    expect((await check(lines)).failure).toEqual({ verdict: 'bad-envelope', at: 5, ...place });
+  });
+
+  it('[LOG-34] a line is measured in bytes: letters of two bytes count twice', async () => {
+    const withNote = (note: string) => ({ ...parsed, body: { note } });
+    const [most, tooMuch] = ['é'.repeat(32_000), 'é'.repeat(33_000)];
+    expect((await check(linesAt(5, canonicalText(withNote(most))))).failure?.verdict).toBe('bad-signature');
+    expect((await check(linesAt(5, canonicalText(withNote(tooMuch))))).failure?.verdict).toBe('not-canonical');
   });
 
   it('[LOG-34] wrong-plant and wrong-device come before the signature', async () => {
@@ -152,25 +163,27 @@ describe('checkpoints', () => {
 
   it('[LOG-41] bad-checkpoint: another field, plant, device, signature or form', async () => {
     const right = await checkpointAt(log, 7);
-    const wrong: readonly unknown[] = [
-      { ...right, extra: 1 },
-      { ...right, v: 2 },
-      { ...right, plant: 'elsewhere' },
-      { ...right, device: '0'.repeat(64) },
-      { ...right, sig: right.sig.replace(/^./, right.sig.startsWith('0') ? '1' : '0') },
-      { ...right, root: right.root.toUpperCase() },
-      { ...right, at: '2026-11-27T00:00:00Z' },
+    const wrong: readonly (readonly [string, unknown])[] = [
+      ['extra', { ...right, extra: 1 }],
+      ['v', { ...right, v: 2 }],
+      ['plant', { ...right, plant: 'elsewhere' }],
+      ['device', { ...right, device: '0'.repeat(64) }],
+      ['sig', { ...right, sig: right.sig.replace(/^./, right.sig.startsWith('0') ? '1' : '0') }],
+      ['root', { ...right, root: right.root.toUpperCase() }],
+      ['sig', { ...right, at: '2026-11-27T00:00:00Z' }],
     ];
-    for (const each of wrong)
-      expect((await check(log.lines, [each])).failure).toEqual({ verdict: 'bad-checkpoint', at: 7 });
-    for (const each of [null, 'x', [], { ...right, size: '7' }])
+    for (const [field, each] of wrong)
+      expect((await check(log.lines, [each])).failure).toEqual({ verdict: 'bad-checkpoint', at: 7, field });
+    for (const each of [null, 'x', []])
       expect((await check(log.lines, [each])).failure).toEqual({ verdict: 'bad-checkpoint' });
+    const inText = (await check(log.lines, [{ ...right, size: '7' }])).failure;
+    expect(inText).toEqual({ verdict: 'bad-checkpoint', field: 'size' });
   });
 
   it('[LOG-41] a signature of another kind does not pass for that of a checkpoint', async () => {
     const { sig: _, ...said } = await checkpointAt(log, 7);
     const asEvent = { ...said, sig: await signed(said) };
-    expect((await check(log.lines, [asEvent])).failure).toEqual({ verdict: 'bad-checkpoint', at: 7 });
+    expect((await check(log.lines, [asEvent])).failure).toEqual({ verdict: 'bad-checkpoint', at: 7, field: 'sig' });
   });
 
   it('[LOG-42] truncated: the log is shorter than a checkpoint says', async () => {

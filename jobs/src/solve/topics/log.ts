@@ -19,6 +19,7 @@ export const logTopic = topic({
     verdict: z.enum(verdicts).meta({ description: 'ok, or the first failure' }),
     at: count('Line of the failure; of a checkpoint its size; truncated: the size of the log').optional(),
     witnessed: count('Events that a checkpoint vouches for; truncated: how many it speaks of'),
+    field: z.string().optional().meta({ description: 'bad-envelope, bad-checkpoint: the field that is wrong' }),
     size: count('Events up to the first failure'),
     head: z.string().meta({ description: 'Id of the last of them; 64 zeros without one' }),
     root: z.string().meta({ description: 'Root of the tree over them' }),

@@ -37,7 +37,11 @@ export const recordsDe: Readonly<Record<keyof typeof recordsEn, string>> = {
   'warning.not-witnessed':
     'ab Zeile {at} (die erste ist 0) deckt kein Prüfpunkt die Ereignisse dieses Geräts: Fehlte am Ende etwas, fiele es nicht auf.',
   'warning.blob-missing':
-    'Zeile {at} (die erste ist 0) nennt ein Bild oder eine Kurve, die nicht in dieser Datei liegt.',
+    'Zeile {at} (die erste ist 0) nennt ein Bild oder eine Kurve, die nicht in dieser Datei liegt ({blob}…).',
+  'warning.blob-unnamed': 'kein Ereignis nennt das Bild oder die Kurve {blob}… in dieser Datei. Sie belegt nichts.',
+  'warning.file-unknown': '„{name}“ in diesem Archiv gehört zu keiner Ausgabe und wurde nicht angesehen.',
+  'warning.witness-elsewhere':
+    'Zeile {at} (die erste ist 0) der Gegenzeichnungen betrifft ein Protokoll, das nicht in dieser Datei liegt.',
   'verdict.ok': 'Ganz: Seit der Unterschrift wurde kein Ereignis geändert, verschoben oder entfernt.',
   'verdict.not-canonical':
     'Zeile {at} (die erste ist 0) steht nicht so da, wie sie geschrieben wurde: geändert, beschädigt oder abgeschnitten. Eine andere Kopie holen.',
@@ -61,6 +65,36 @@ export const recordsDe: Readonly<Record<keyof typeof recordsEn, string>> = {
   'verdict.prefix': 'Eine Kopie endet bei {at} Ereignissen, die andere geht weiter.',
   'verdict.blob-changed':
     'Ein Bild oder eine Kurve, die Zeile {at} (die erste ist 0) nennt, ist nicht die aufgezeichnete.',
+  'verdict.bad-witness':
+    'Zeile {at} (die erste ist 0) der Gegenzeichnungen wurde geändert oder ist keine. Die Kopie des Zeugen selbst holen.',
+  'verify.field': 'Feld: {field}.',
+  'verify.device': 'Es ist das Protokoll des Geräts {device}.',
+  'verify.blob':
+    'Datei: blobs/{blob}; {field, select, bytes {ihre Größe ist eine andere} other {ihr Inhalt ist ein anderer}}.',
+  'verify.by-witness': 'Das sagt Zeile {witness} (die erste ist 0) der Gegenzeichnungen.',
+  'verify.seen':
+    '{device}: gesehen von {by, plural, =0 {keinem anderen Gerät, nur auf diesem Gerät} one {einem anderen Gerät} other {# anderen Geräten}}{by, plural, =0 {} other {{open, plural, =0 {} one {; das letzte Ereignis nur auf diesem Gerät} other {; die letzten # Ereignisse nur auf diesem Gerät}}}}.',
+  'witness.first-seen':
+    '{device}: {size, plural, one {ein Ereignis} other {# Ereignisse}} gegengezeichnet, zum ersten Mal gesehen.',
+  'witness.same':
+    '{device}: {size, plural, one {ein Ereignis} other {# Ereignisse}} gegengezeichnet; nichts Neues seit dem letzten Mal.',
+  'witness.grown':
+    '{device}: {size, plural, one {ein Ereignis} other {# Ereignisse}} gegengezeichnet; enthält, was schon gegengezeichnet war.',
+  'witness.older':
+    '{device}: diese Kopie hat {size} Ereignisse, gegengezeichnet waren schon {known}. Nicht gegengezeichnet: die neuere Kopie verlangen.',
+  'witness.not-proved':
+    '{device}: nicht belegt, dass die {known} schon gegengezeichneten Ereignisse enthalten sind. Nicht gegengezeichnet: das ganze Protokoll verlangen.',
+  'witness.fork':
+    '{device}: ALARM: zwei verschiedene Verläufe mit {size} Ereignissen, beide von diesem Gerät unterschrieben. Beide Dateien aufbewahren und der Stelle melden, die die Aufzeichnungen betreut.',
+  'witness.rewritten':
+    '{device}: ALARM: enthält die {known} schon gegengezeichneten Ereignisse nicht; sie wurden neu geschrieben. Beide Dateien aufbewahren und melden.',
+  'witness.no-key':
+    '{file} enthält keinen privaten Ed25519-Schlüssel in PEM-Form. Eine andere Datei angeben oder eine, die es noch nicht gibt.',
+  'witness.new-key': 'Neuer Schlüssel für diesen Zeugen: {file}. Niemandem geben.',
+  'witness.locked':
+    'Ein anderer Zeuge benutzt diese Datei. Warten; läuft keiner, {file} löschen und es noch einmal versuchen.',
+  'witness.kept-damaged':
+    '{file} ist beschädigt: Das Aufbewahrte lässt sich nicht vergleichen. Aus einer Kopie wiederherstellen, nicht neu anfangen.',
   'verify.log':
     '{device}: {size, plural, one {ein Ereignis} other {# Ereignisse}}, {open, plural, =0 {alle durch einen Prüfpunkt gedeckt} one {eines davon nur in dieser Kopie} other {# davon nur in dieser Kopie}}.',
   'verify.throwaway':

@@ -32,7 +32,11 @@ export const recordsEn = {
     'line {at} (the first is 0): the clock of the device had been set back. Do not compare times of day across this line.',
   'warning.not-witnessed':
     'from line {at} on (the first is 0) no checkpoint covers the events of this device: were some missing at the end, it would not show.',
-  'warning.blob-missing': 'line {at} (the first is 0) names a picture or curve that is not in this file.',
+  'warning.blob-missing': 'line {at} (the first is 0) names a picture or curve that is not in this file ({blob}…).',
+  'warning.blob-unnamed': 'no event names the picture or curve {blob}… in this file. It proves nothing.',
+  'warning.file-unknown': '“{name}” in this archive belongs to no export and was not looked at.',
+  'warning.witness-elsewhere':
+    'line {at} (the first is 0) of the countersignatures is about a log that is not in this file.',
   'verdict.ok': 'Whole: no event was changed, moved or removed after it was signed.',
   'verdict.not-canonical':
     'Line {at} (the first is 0) is not as it was written: changed, damaged or cut off. Get another copy.',
@@ -53,6 +57,34 @@ export const recordsEn = {
   'verdict.fork': 'From event {at} on the two copies say different things: one device wrote both.',
   'verdict.prefix': 'One copy ends at {at} events, the other goes on.',
   'verdict.blob-changed': 'A picture or curve named in line {at} (the first is 0) is not the one that was recorded.',
+  'verdict.bad-witness':
+    'Line {at} (the first is 0) of the countersignatures was changed, or is none. Get the witness’s own copy.',
+  'verify.field': 'Field: {field}.',
+  'verify.device': 'It is the log of device {device}.',
+  'verify.blob': 'File: blobs/{blob}; {field, select, bytes {its size is another} other {its content is another}}.',
+  'verify.by-witness': 'Line {witness} (the first is 0) of the countersignatures says so.',
+  'verify.seen':
+    '{device}: seen by {by, plural, =0 {no other device, on this device only} one {one other device} other {# other devices}}{by, plural, =0 {} other {{open, plural, =0 {} one {; the last event on this device only} other {; the last # events on this device only}}}}.',
+  'witness.first-seen':
+    '{device}: {size, plural, one {one event} other {# events}} countersigned, seen for the first time.',
+  'witness.same':
+    '{device}: {size, plural, one {one event} other {# events}} countersigned; nothing new since the last time.',
+  'witness.grown':
+    '{device}: {size, plural, one {one event} other {# events}} countersigned; contains what was countersigned before.',
+  'witness.older':
+    '{device}: this copy has {size} events, {known} were countersigned before. Not countersigned: ask for the newer copy.',
+  'witness.not-proved':
+    '{device}: not shown to contain the {known} events countersigned before. Not countersigned: ask for the whole log.',
+  'witness.fork':
+    '{device}: ALARM: two different histories of {size} events, both signed by this device. Keep both files and tell whoever looks after the records.',
+  'witness.rewritten':
+    '{device}: ALARM: does not contain the {known} events countersigned before; they were written anew. Keep both files and tell whoever looks after the records.',
+  'witness.no-key':
+    '{file} holds no Ed25519 private key in PEM form. Give another file, or one that does not exist yet.',
+  'witness.new-key': 'Made a new key for this witness: {file}. Keep it to yourself.',
+  'witness.locked': 'Another witness is using this file. Wait; if none is running, remove {file} and try again.',
+  'witness.kept-damaged':
+    '{file} is damaged: what it kept cannot be compared. Restore it from a copy; do not start anew.',
   'verify.log':
     '{device}: {size, plural, one {one event} other {# events}}, {open, plural, =0 {all covered by a checkpoint} one {one of them only in this copy} other {# of them only in this copy}}.',
   'verify.throwaway':

@@ -35,7 +35,12 @@ export const recordsEs: Readonly<Record<keyof typeof recordsEn, string>> = {
     'línea {at} (la primera es 0): el reloj del dispositivo se había atrasado. No comparar las horas de antes y después.',
   'warning.not-witnessed':
     'desde la línea {at} (la primera es 0) ningún punto de control cubre los eventos de este dispositivo: si faltara algo al final, no se vería.',
-  'warning.blob-missing': 'la línea {at} (la primera es 0) nombra una imagen o curva que no está en este archivo.',
+  'warning.blob-missing':
+    'la línea {at} (la primera es 0) nombra una imagen o curva que no está en este archivo ({blob}…).',
+  'warning.blob-unnamed': 'ningún evento nombra la imagen o curva {blob}… de este archivo. No prueba nada.',
+  'warning.file-unknown': '«{name}» no es parte de una exportación y no se miró.',
+  'warning.witness-elsewhere':
+    'la línea {at} (la primera es 0) de las contrafirmas trata de un registro que no está en este archivo.',
   'verdict.ok': 'Íntegro: ningún evento se cambió, movió o quitó después de firmarlo.',
   'verdict.not-canonical':
     'La línea {at} (la primera es 0) no está como se escribió: cambiada, dañada o cortada. Obtener otra copia.',
@@ -55,6 +60,34 @@ export const recordsEs: Readonly<Record<keyof typeof recordsEn, string>> = {
   'verdict.fork': 'Desde el evento {at} las dos copias dicen cosas distintas: un dispositivo escribió ambas.',
   'verdict.prefix': 'Una copia acaba en {at} eventos y la otra sigue.',
   'verdict.blob-changed': 'Una imagen o curva que nombra la línea {at} (la primera es 0) no es la que se registró.',
+  'verdict.bad-witness':
+    'La línea {at} (la primera es 0) de las contrafirmas se cambió, o no lo es. Obtener la copia del propio testigo.',
+  'verify.field': 'Campo: {field}.',
+  'verify.device': 'Es el registro del dispositivo {device}.',
+  'verify.blob': 'Fichero: blobs/{blob}; {field, select, bytes {su tamaño es otro} other {su contenido es otro}}.',
+  'verify.by-witness': 'Lo dice la línea {witness} (la primera es 0) de las contrafirmas.',
+  'verify.seen':
+    '{device}: visto por {by, plural, =0 {ningún otro dispositivo, solo en este} one {otro dispositivo} other {otros # dispositivos}}{by, plural, =0 {} other {{open, plural, =0 {} one {; el último evento solo en este dispositivo} other {; los últimos # eventos solo en este dispositivo}}}}.',
+  'witness.first-seen':
+    '{device}: {size, plural, one {un evento contrafirmado} other {# eventos contrafirmados}}, visto por primera vez.',
+  'witness.same':
+    '{device}: {size, plural, one {un evento contrafirmado} other {# eventos contrafirmados}}; nada nuevo desde la última vez.',
+  'witness.grown':
+    '{device}: {size, plural, one {un evento contrafirmado} other {# eventos contrafirmados}}; contiene lo contrafirmado antes.',
+  'witness.older':
+    '{device}: esta copia tiene {size} eventos y ya se habían contrafirmado {known}. No contrafirmado: pedir la copia más nueva.',
+  'witness.not-proved':
+    '{device}: no consta que contenga los {known} eventos ya contrafirmados. No contrafirmado: pedir el registro entero.',
+  'witness.fork':
+    '{device}: ALARMA: dos historias distintas de {size} eventos, ambas firmadas por este dispositivo. Guardar los dos archivos y avisar a quien cuida los registros.',
+  'witness.rewritten':
+    '{device}: ALARMA: no contiene los {known} eventos ya contrafirmados; se escribieron de nuevo. Guardar los dos archivos y avisar.',
+  'witness.no-key':
+    '{file} no contiene una clave privada Ed25519 en forma PEM. Dar otro archivo, o uno que aún no exista.',
+  'witness.new-key': 'Clave nueva para este testigo: {file}. No darla a nadie.',
+  'witness.locked': 'Otro testigo usa este archivo. Esperar; si no hay ninguno, borrar {file} e intentarlo otra vez.',
+  'witness.kept-damaged':
+    '{file} está dañado: lo guardado no se puede comparar. Recuperarlo de una copia; no empezar de nuevo.',
   'verify.log':
     '{device}: {size, plural, one {un evento} other {# eventos}}, {open, plural, =0 {todos cubiertos por un punto de control} one {uno solo está en esta copia} other {# solo están en esta copia}}.',
   'verify.throwaway':
