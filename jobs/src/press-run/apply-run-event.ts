@@ -50,6 +50,7 @@ function begun(event: Started): RunState {
     attempt: 1,
     pressedAgain: false,
     moments: {},
+    past: [],
     measures: [],
     readings: [],
     photos: [],

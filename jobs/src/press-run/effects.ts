@@ -51,7 +51,7 @@ export const effects: { readonly [T in RunType]: Effect<T> } = {
   },
   'run.cycle-stopped': (state, { reason }, event) => {
     const noted = deviation(event, { code: 'cycle-stopped', level: 'major', data: { reason } });
-    return noting(again(state, ['match', 'pressure']), noted);
+    return noting(again(state, ['match', 'pressure'], event), noted);
   },
   'run.opened-early': (state, thing, event) => {
     const { run: _run, ...shown } = thing;
@@ -107,9 +107,10 @@ function passed(state: RunState, step: RunStep, event: RunEvent, reason: RunReas
 }
 
 /** The splice goes into the press once more: what rested on these steps is open again, its moments are past. */
-function again(state: RunState, steps: readonly RunStep[]): RunState {
+function again(state: RunState, steps: readonly RunStep[], { id }: RunEvent): RunState {
   return {
     ...state,
+    past: [...state.past, { attempt: state.attempt, moments: state.moments, ended: id }],
     settled: without(state.settled, steps),
     attempt: state.attempt + 1,
     moments: {},
@@ -190,7 +191,7 @@ function inspected(state: RunState, thing: RunThing<'run.inspected'>, event: Run
         ];
   const looked = noting({ ...state, inspected: { ...thing, ...stampOf(event) } }, ...unseen(state, event), ...milder);
   if (verdict === 'run') return settledNow(looked, ['verdict'], event);
-  const next = { ...again(looked, redone[verdict]), pressedAgain: verdict === 'press-again' };
+  const next = { ...again(looked, redone[verdict], event), pressedAgain: verdict === 'press-again' };
   return verdict === 'cut-out' ? next : noting(next, deviation(event, { code: 'pressed-again', level: 'minor' }));
 }
 

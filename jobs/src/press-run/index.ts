@@ -1,8 +1,17 @@
+export { afterRun } from './after-run.ts';
 export { applyRunEvent, foldRun } from './apply-run-event.ts';
 export { withMeasures } from './asked.ts';
 export type { ViewOptions } from './other-actions.ts';
 export { type LastLook, type Resumed, resumeRun } from './resume-run.ts';
 export { type RunFactNumber, type RunFacts, runFacts } from './run-facts.ts';
+export {
+  type RecordedCycle,
+  type RecordedMeasure,
+  type RecordedPerson,
+  type RecordedStep,
+  type RunRecord,
+  runRecord,
+} from './run-record.ts';
 export {
   type CycleMoments,
   type Deviation,
@@ -11,6 +20,7 @@ export {
   deviationCodes,
   type Measured,
   type PassedOver,
+  type PastCycle,
   type Photo,
   type RunState,
   type Settled,

@@ -13,7 +13,7 @@ import type { CyclePosition } from './cycle-position.ts';
 import { whyNotSteps } from './order.ts';
 import { placementOf } from './placement.ts';
 import type { RunState } from './run-state.ts';
-import type { ActionCode, Choice, RunAction, RunTimer } from './run-view.ts';
+import type { ActionCode, Choice, RunAction, RunTimer, TimerCode } from './run-view.ts';
 import { stepRules, stepsOf } from './steps.ts';
 import { whyNot } from './why-not.ts';
 
@@ -42,11 +42,16 @@ export interface Waiting {
   readonly timers: readonly RunTimer[];
 }
 
-/** The display decides about opening, the minute of pressure about heat: before them no big button invites a tap. */
-function isWaitedFor(step: RunStep, { position, timers }: Waiting): boolean {
+const waitsFor: Readonly<Partial<Record<RunStep, TimerCode>>> = { heat: 'pressure', flat: 'flat' };
+
+/**
+ * Whether a step waits for something that no hand does: the display decides about opening, the minute of pressure about
+ * heat, ten minutes about lifting what lies flat. Before that no big button invites a tap.
+ */
+export function isWaitedFor(step: RunStep, { position, timers }: Waiting): boolean {
   if (step === 'open') return position !== undefined && !position.mayBeCool;
-  if (step !== 'heat') return false;
-  return timers.some(({ code, left_s, sure }) => code === 'pressure' && left_s > 0 && sure !== 'doubtful');
+  const timer = timers.find(({ code }) => code === waitsFor[step]);
+  return timer !== undefined && timer.left_s > 0 && timer.sure !== 'doubtful';
 }
 
 /** One tap for steps that take no answer. */

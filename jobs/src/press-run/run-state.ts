@@ -128,6 +128,14 @@ export interface CycleMoments {
   readonly lifted?: Stamp;
 }
 
+/** A time that the splice was in the press, as it ended. */
+export interface PastCycle {
+  readonly attempt: number;
+  readonly moments: CycleMoments;
+  /** Event that sent it back. */
+  readonly ended: string;
+}
+
 /** A run as its events make it: plain data, the same after any way through JSON. */
 export interface RunState {
   readonly id: string;
@@ -150,6 +158,7 @@ export interface RunState {
   readonly recipe?: Stamp & { readonly answer: RecipeAnswer };
   readonly roll?: RunThing<'run.roll-changed'>['roll'];
   readonly moments: CycleMoments;
+  readonly past: readonly PastCycle[];
   readonly measures: readonly Measured[];
   readonly readings: readonly DisplayReading[];
   readonly photos: readonly Photo[];

@@ -120,6 +120,8 @@ export interface StepView {
   /** Why it may not be done yet. */
   readonly whyNot: readonly WhyNot[];
   readonly measures: readonly MeasureAsked[];
+  /** Of a step that may be done now beside the current one, or after all. */
+  readonly action?: RunAction;
 }
 
 /** The predicted curve as progress: where the dot is, and what the displays should read now. */

@@ -1,7 +1,7 @@
 import { type RunStep, runSigns } from '@loopwright/records/run';
 import { measuresAsked, readingAsked } from './asked.ts';
 import { cyclePosition, runCurve } from './cycle-position.ts';
-import { fastAction, mainAction } from './main-action.ts';
+import { fastAction, isWaitedFor, mainAction, type Waiting } from './main-action.ts';
 import { whyNotSteps } from './order.ts';
 import { otherActions, takeBackAction, type ViewOptions } from './other-actions.ts';
 import { retensionDay } from './retension-day.ts';
@@ -19,11 +19,11 @@ import { isInPress } from './why-not.ts';
  * @param options - badges to hand over to, rolls to turn to
  */
 export function viewRun(state: RunState, now: RunNow, options: ViewOptions = {}): RunView {
-  const steps = stepViews(state);
-  const current = state.end ? undefined : steps.find(({ state: is }) => is === 'current');
   const timers = runTimers(state, now);
   const position = cyclePosition(state, now);
   const waiting = { position, timers };
+  const steps = stepViews(state, waiting);
+  const current = state.end ? undefined : steps.find(({ state: is }) => is === 'current');
   const main = current && mainAction(state, current.step, waiting);
   const fast = current && fastAction(state, current.step, waiting);
   const next = current && steps.find(({ number, state: is }) => number > current.number && is !== 'settled');
@@ -71,13 +71,23 @@ function heading({ id, started, people, holder, attempt, deviations, photos }: R
   };
 }
 
-/** The first step in the order of the work that may be done is the current one; in the press that is the opening. */
-function stepViews(state: RunState): readonly StepView[] {
+/**
+ * The first step in the order of the work that may be done is the current one, in the press the opening. While that
+ * waits for time to pass, another of its group goes first.
+ */
+function stepViews(state: RunState, waiting: Waiting): readonly StepView[] {
   const views = state.started.steps.map((step, i) => stepView(state, step, i + 1));
-  const current = isInPress(state)
-    ? views.find(({ step }) => step === 'open')
-    : views.find(({ state: is }) => is === 'open');
-  return views.map((view) => (view === current ? { ...view, state: 'current' } : view));
+  const open = views.filter(({ state: is }) => is === 'open');
+  const first = isInPress(state) ? open.find(({ step }) => step === 'open') : open[0];
+  const current = open.find(({ step, group }) => group === first?.group && !isWaitedFor(step, waiting)) ?? first;
+  return views.map((view) => (view === current ? { ...view, state: 'current' } : withAction(state, view, waiting)));
+}
+
+/** Beside the current step: what else may be done, and what was gone on without and can be done after all. */
+function withAction(state: RunState, view: StepView, waiting: Waiting): StepView {
+  const isFree = view.state === 'open' || (view.state === 'passed' && whyNotSteps(state, [view.step]).length === 0);
+  const action = isFree && !state.end ? mainAction(state, view.step, waiting) : undefined;
+  return action ? { ...view, action } : view;
 }
 
 function stepView(state: RunState, step: RunStep, number: number): StepView {
