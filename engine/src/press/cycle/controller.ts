@@ -7,6 +7,8 @@ const { SENSOR, INTEGRAL, SET, SHARE } = endField;
 
 /** Shortest lag a sensor can have here: a faster one only makes the steps short. */
 const shortestLag_s = 1e-3;
+/** Share of full power by which a limit must be passed: a press at rest lies on one but for rounding. */
+const unnoticed = 1e-9;
 
 /**
  * What an end needs to know of its controller.
@@ -17,16 +19,15 @@ const shortestLag_s = 1e-3;
  * @source derived: definition of the controllers
  */
 export function controlParts(control: PlatenControl, sensorLag_s: number) {
-  const lag = { sensorLag_s: Math.max(sensorLag_s, shortestLag_s) };
-  if (control.kind === 'on-off') return { ...lag, gain_1_K: 0, integralRate_1_Ks: 0, trackingRate_1_s: 0 };
+  const lag_s = Math.max(sensorLag_s, shortestLag_s);
+  if (control.kind === 'on-off') return partsOf(lag_s, 0, 0, 0);
   const gain_1_K = 1 / control.band_K;
-  if (control.kind === 'proportional') return { ...lag, gain_1_K, integralRate_1_Ks: 0, trackingRate_1_s: 0 };
-  return {
-    ...lag,
-    gain_1_K,
-    integralRate_1_Ks: gain_1_K / control.integral_s,
-    trackingRate_1_s: 1 / control.tracking_s,
-  };
+  if (control.kind === 'proportional') return partsOf(lag_s, gain_1_K, 0, 0);
+  return partsOf(lag_s, gain_1_K, gain_1_K / control.integral_s, 1 / control.tracking_s);
+}
+
+function partsOf(sensorLag_s: number, gain_1_K: number, integralRate_1_Ks: number, trackingRate_1_s: number) {
+  return { sensorLag_s, gain_1_K, integralRate_1_Ks, trackingRate_1_s };
 }
 
 /**
@@ -58,8 +59,8 @@ export function startControl(end: End, control: PlatenControl): void {
  */
 export function limitPassed(end: End, share: number): number {
   const raw = rawOutput(end, setInside(end, share), sensorInside(end, share), integralInside(end, share));
-  if (end.following) return Math.max(raw - 1, -raw);
-  return end.numbers[SHARE] === 1 ? 1 - raw : raw;
+  if (end.following) return Math.max(raw - 1, -raw) - unnoticed;
+  return (end.numbers[SHARE] === 1 ? 1 - raw : raw) - unnoticed;
 }
 
 /**

@@ -1,9 +1,10 @@
-import type { Cells } from '../march/cells.ts';
-import { nextTemperatureOf, temperatureOf } from '../march/cells.ts';
+import { type Cells, record, temperatureOf } from '../march/cells.ts';
 import { lookInside, temperatureInside } from '../march/inside.ts';
 import { type Slab, timeOf } from '../march/slab.ts';
 import type { Place } from '../stack/probe-place.ts';
 import { addRates, type RateTable, rateCount } from './rate-table.ts';
+
+const { NEXT, STAGE, STRIDE } = record;
 
 /** What happens at places in the stack: temperature, its peak, and the sums of the three rates of fusion. */
 export interface History {
@@ -15,8 +16,11 @@ export interface History {
   /** Weight of the lower unknown. */
   readonly share: Float64Array;
   readonly rates: RateTable;
-  /** Change of temperature that a panel of Simpson's rule may span. */
-  readonly panel_K: number;
+  /** First and last unknown that a place with rates lies at. */
+  readonly first: number;
+  readonly last: number;
+  /** Change of temperature that two points of Gauss's rule may span; three span three times as much. */
+  readonly span_K: number;
   /** Temperature of each place at the step's start, middle and end. */
   readonly now: Float64Array;
   readonly middle: Float64Array;
@@ -28,11 +32,18 @@ export interface History {
   readonly before: Float64Array;
   /** False while every place is too cold for any of the rates in the step recorded last. */
   active: boolean;
+  /** True when every place got colder in the step recorded last: no peak lies ahead until one gets warmer. */
+  falling: boolean;
 }
 
-/** Simpson's rule stays exact enough over this share of the melt width. */
-const panelWidths = 0.7;
-const mostPanels = 24;
+/** Below the melting peak rates grow by the factor e over about this share of the melt width. */
+const spanWidths = 0.7;
+const mostPanels = 16;
+/** Gauss's rules of two and three points, over a length of 1. */
+const twoAt = Float64Array.of(0.5 - Math.sqrt(1 / 12), 0.5 + Math.sqrt(1 / 12));
+const twoWeights = Float64Array.of(1 / 2, 1 / 2);
+const threeAt = Float64Array.of(0.5 - Math.sqrt(3 / 20), 0.5, 0.5 + Math.sqrt(3 / 20));
+const threeWeights = Float64Array.of(5 / 18, 8 / 18, 5 / 18);
 const platens = 2;
 
 /**
@@ -47,38 +58,57 @@ const platens = 2;
  */
 export function makeHistory(slab: Slab, places: readonly Place[], rates: RateTable, meltWidth_K: number): History {
   const count = places.length;
+  const fusing = count - platens;
+  const own = columns(6 * count + 2 * rateCount * fusing);
   const history: History = {
     count,
-    fusing: count - platens,
-    upper: Int32Array.from(places, ({ upper }) => upper),
-    lower: Int32Array.from(places, ({ lower }) => lower),
-    share: Float64Array.from(places, ({ share }) => share),
+    fusing,
+    upper: new Int32Array(count),
+    lower: new Int32Array(count),
+    share: own(count),
     rates,
-    panel_K: panelWidths * meltWidth_K,
-    now: new Float64Array(count),
-    middle: new Float64Array(count),
-    next: new Float64Array(count),
-    peak: new Float64Array(count),
-    peakAt_s: new Float64Array(count),
-    sums: new Float64Array(rateCount * (count - platens)),
-    before: new Float64Array(rateCount * (count - platens)),
+    first: places.slice(0, fusing).reduce((least, { upper }) => Math.min(least, upper), slab.count - 1),
+    last: places.slice(0, fusing).reduce((most, { lower }) => Math.max(most, lower), 0),
+    span_K: spanWidths * meltWidth_K,
+    now: own(count),
+    middle: own(count),
+    next: own(count),
+    peak: own(count),
+    peakAt_s: own(count),
+    sums: own(rateCount * fusing),
+    before: own(rateCount * fusing),
     active: false,
+    falling: false,
   };
-  for (let n = 0; n < count; n += 1) {
-    const upper = temperatureOf(slab.cells, history.upper[n] as number);
-    const lower = temperatureOf(slab.cells, history.lower[n] as number);
-    history.now[n] = upper + (history.share[n] as number) * (lower - upper);
-  }
+  places.forEach(({ upper, lower, share }, n) => {
+    history.upper[n] = upper;
+    history.lower[n] = lower;
+    history.share[n] = share;
+    const above = temperatureOf(slab.cells, upper);
+    history.now[n] = above + share * (temperatureOf(slab.cells, lower) - above);
+  });
   history.peak.set(history.now);
   return history;
 }
 
+/** Arrays one after the other in one piece of memory, which must hold them all. */
+function columns(length: number): (count: number) => Float64Array {
+  const { buffer } = new Float64Array(length);
+  let taken = 0;
+  return (count) => {
+    const own = new Float64Array(buffer, taken * Float64Array.BYTES_PER_ELEMENT, count);
+    taken += count;
+    return own;
+  };
+}
+
 /** Temperatures of all places at the end of the step tried last. */
-function readNext({ count, upper, lower, share, next }: History, cells: Cells): void {
+function readNext({ count, upper, lower, share, next }: History, { numbers }: Cells): void {
   for (let n = 0; n < count; n += 1) {
-    const above = nextTemperatureOf(cells, upper[n] as number);
+    const above = numbers[((upper[n] as number) + 1) * STRIDE + NEXT] as number;
     const weight = share[n] as number;
-    next[n] = weight === 0 ? above : above + weight * (nextTemperatureOf(cells, lower[n] as number) - above);
+    const below = weight === 0 ? above : (numbers[((lower[n] as number) + 1) * STRIDE + NEXT] as number);
+    next[n] = above + weight * (below - above);
   }
 }
 
@@ -97,11 +127,6 @@ export function placeInside({ upper, lower, share }: History, cells: Cells, n: n
   return weight === 0 ? above : above + weight * (temperatureInside(cells, lower[n] as number) - above);
 }
 
-function readMiddle(history: History, cells: Cells, at: number): void {
-  lookInside(cells, at);
-  for (let n = 0; n < history.count; n += 1) history.middle[n] = placeInside(history, cells, n);
-}
-
 /**
  * Adds the step tried last to a history, before it is taken; `closeStep` goes on to the next.
  *
@@ -109,66 +134,86 @@ function readMiddle(history: History, cells: Cells, at: number): void {
  * @param slab - stack with that step
  * @param step_s - length of the step [s]
  * @returns nothing
- * @source Simpson's rule with the interpolated middle
+ * @source Gauss's rules on the temperatures interpolated inside the step
  * @verified CYCLE-01 healing
  */
 export function recordStep(history: History, slab: Slab, step_s: number): void {
-  const { count, now, next, rates } = history;
+  const { count, fusing, now, next, rates } = history;
   readNext(history, slab.cells);
   let change = 0;
   let hottest = now[0] as number;
   let rising = true;
+  let falling = true;
   for (let n = 0; n < count; n += 1) {
     const start = now[n] as number;
     const end = next[n] as number;
     if (end < start) rising = false;
-    change = Math.max(change, Math.abs(end - start));
-    hottest = Math.max(hottest, start, end);
+    else falling = false;
+    if (n >= fusing) continue;
+    if (end - start > change) change = end - start;
+    if (start - end > change) change = start - end;
+    if (start > hottest) hottest = start;
+    if (end > hottest) hottest = end;
   }
   history.active = hottest > rates.lowest_degC;
-  // A cold stack that warms up has its peak at the end of the step, and nothing happens in it.
-  if (history.active || !rising) readMiddle(history, slab.cells, 0.5);
-  else history.middle.set(next);
-  notePeaks(history, timeOf(slab), step_s);
-  if (history.active) addStep(history, slab, step_s, Math.min(mostPanels, Math.ceil(change / history.panel_K) || 1));
+  // What got colder everywhere in the step before and does so in this one has had its peak.
+  if (!falling || !history.falling) notePeaks(history, slab, step_s, rising);
+  history.falling = falling;
+  if (history.active) addStep(history, slab, step_s, change);
 }
 
-function addStep(history: History, slab: Slab, step_s: number, panels: number): void {
-  const { now, next, middle, sums, before } = history;
-  for (let n = 0; n < sums.length; n += 1) before[n] = sums[n] as number;
-  const sixth_s = step_s / (6 * panels);
-  addAll(history, now, sixth_s);
-  addAll(history, next, sixth_s);
-  for (let i = 1; i < 2 * panels; i += 1) {
-    if (panels > 1) readMiddle(history, slab.cells, i / (2 * panels));
-    addAll(history, middle, (i % 2 === 0 ? 2 : 4) * sixth_s);
+function addStep(history: History, slab: Slab, step_s: number, change: number): void {
+  const { sums, before, first, last, span_K } = history;
+  for (let i = 0; i < sums.length; i += 1) before[i] = sums[i] as number;
+  const even = change <= span_K;
+  const at = even ? twoAt : threeAt;
+  const weights = even ? twoWeights : threeWeights;
+  const panels = even ? 1 : Math.min(mostPanels, Math.ceil(change / (3 * span_K)));
+  for (let panel = 0; panel < panels; panel += 1) {
+    for (let p = 0; p < at.length; p += 1) {
+      lookInside(slab, (panel + (at[p] as number)) / panels, first, last);
+      addPoint(history, slab.cells, ((weights[p] as number) * step_s) / panels);
+    }
   }
 }
 
-function addAll({ fusing, rates, sums }: History, at: Float64Array, weight_s: number): void {
-  for (let n = 0; n < fusing; n += 1) addRates(rates, at[n] as number, weight_s, sums, rateCount * n);
+function addPoint({ fusing, upper, lower, share, rates, sums }: History, { numbers }: Cells, weight_s: number): void {
+  for (let n = 0; n < fusing; n += 1) {
+    const above = numbers[((upper[n] as number) + 1) * STRIDE + STAGE] as number;
+    const weight = share[n] as number;
+    const below = weight === 0 ? above : (numbers[((lower[n] as number) + 1) * STRIDE + STAGE] as number);
+    addRates(rates, above + weight * (below - above), weight_s, sums, rateCount * n);
+  }
 }
 
-/** A peak inside the step is the vertex of the parabola through start, middle and end. */
-function notePeaks({ count, now, middle, next, peak, peakAt_s }: History, start_s: number, step_s: number): void {
+/** What gets warmer at every place peaks at the step's end; else by the parabola through start, middle and end. */
+function notePeaks(history: History, slab: Slab, step_s: number, rising: boolean): void {
+  const { count, now, middle, next, peak, peakAt_s } = history;
+  const start_s = timeOf(slab);
+  if (!rising) {
+    lookInside(slab, 0.5, 0, slab.count - 1);
+    for (let n = 0; n < count; n += 1) middle[n] = placeInside(history, slab.cells, n);
+  }
   for (let n = 0; n < count; n += 1) {
-    const first = now[n] as number;
-    const second = middle[n] as number;
     const third = next[n] as number;
-    let top = third;
-    let share = 1;
-    // Only a parabola that rises at the start and falls at the end has its vertex inside.
-    if (4 * second > 3 * first + third && 4 * second > first + 3 * third) {
-      const bend = first - 2 * second + third;
-      share = 0.5 + (0.25 * (first - third)) / bend;
-      const off = 2 * share - 1;
-      top = second + 0.5 * off * (third - first) + 0.5 * off * off * bend;
-    }
+    const share = rising ? 1 : vertexOf(now[n] as number, middle[n] as number, third);
+    const top = share === 1 ? third : parabolaAt(now[n] as number, middle[n] as number, third, share);
     if (top > (peak[n] as number)) {
       peak[n] = top;
       peakAt_s[n] = start_s + share * step_s;
     }
   }
+}
+
+/** Where the parabola through start, middle and end is highest: inside only if it rises at the start and falls at the end. */
+function vertexOf(first: number, second: number, third: number): number {
+  if (!(4 * second > 3 * first + third && 4 * second > first + 3 * third)) return 1;
+  return 0.5 + (0.25 * (first - third)) / (first - 2 * second + third);
+}
+
+function parabolaAt(first: number, second: number, third: number, share: number): number {
+  const off = 2 * share - 1;
+  return second + 0.5 * off * (third - first) + 0.5 * off * off * (first - 2 * second + third);
 }
 
 /**

@@ -19,6 +19,21 @@ const rates = [healingRate_1_s, fluidity_1_Pa_s, scissionRate_1_s] as const;
 /** Melt widths below the melting peak at which gate and Arrhenius factor together leave less than a millionth. */
 const shutWidths = 9;
 const widest_K = 2;
+/** Tables made last, by what they tabulate: a search over recipes asks for one and the same thousands of times. */
+const tabulated: { readonly parameters: FusionParameters; readonly table: RateTable }[] = [];
+const mostKept = 8;
+const rateFields = [
+  'meltCentre_degC',
+  'meltWidth_K',
+  'weldingTime_s',
+  'weldingEnergy_J_mol',
+  'viscosityAt190_Pa_s',
+  'flowEnergy_J_mol',
+  'fluidity',
+  'scissionAt210_1_s',
+  'scissionEnergy_J_mol',
+  'moisture_share',
+] as const satisfies readonly (keyof FusionParameters)[];
 
 /**
  * Tabulates the three rates of fusion, cubic between nodes; below the table they are 0.
@@ -29,6 +44,15 @@ const widest_K = 2;
  * @verified CYCLE-06 tabulated rates
  */
 export function rateTable(parameters: FusionParameters): RateTable {
+  const known = tabulated.find((one) => rateFields.every((name) => one.parameters[name] === parameters[name]));
+  if (known !== undefined) return known.table;
+  const table = tabulate(parameters);
+  if (tabulated.length >= mostKept) tabulated.shift();
+  tabulated.push({ parameters, table });
+  return table;
+}
+
+function tabulate(parameters: FusionParameters): RateTable {
   const { meltCentre_degC, meltWidth_K } = parameters;
   const lowest_degC = Math.max(coldest_degC, Math.min(inert_degC, meltCentre_degC - shutWidths * meltWidth_K));
   const intervals = Math.ceil((hottest_degC - lowest_degC) / Math.min(widest_K, meltWidth_K / 3.5));
@@ -56,7 +80,7 @@ export function rateTable(parameters: FusionParameters): RateTable {
 }
 
 /**
- * Adds the three rates at a temperature, weighted, to sums that lie apart by the number of nodes.
+ * Adds the three rates at a temperature, weighted, to their sums.
  *
  * @param table - rates over temperature
  * @param temperature_degC - temperature [degC]
@@ -80,14 +104,13 @@ export function addRates(
   const s = Math.min(position - interval, 1);
   const { cubic: f } = table;
   const i = 4 * rateCount * interval;
-  const healing = (f[i] as number) + s * ((f[i + 1] as number) + s * ((f[i + 2] as number) + s * (f[i + 3] as number)));
-  const flow =
-    (f[i + 4] as number) + s * ((f[i + 5] as number) + s * ((f[i + 6] as number) + s * (f[i + 7] as number)));
-  const scission =
-    (f[i + 8] as number) + s * ((f[i + 9] as number) + s * ((f[i + 10] as number) + s * (f[i + 11] as number)));
-  into[at] = (into[at] as number) + weight_s * healing;
-  into[at + 1] = (into[at + 1] as number) + weight_s * flow;
-  into[at + 2] = (into[at + 2] as number) + weight_s * scission;
+  into[at] = (into[at] as number) + weight_s * cubicAt(f, i, s);
+  into[at + 1] = (into[at + 1] as number) + weight_s * cubicAt(f, i + 4, s);
+  into[at + 2] = (into[at + 2] as number) + weight_s * cubicAt(f, i + 8, s);
+}
+
+function cubicAt(f: Float64Array, i: number, s: number): number {
+  return (f[i] as number) + s * ((f[i + 1] as number) + s * ((f[i + 2] as number) + s * (f[i + 3] as number)));
 }
 
 /**

@@ -4,19 +4,30 @@ import { type History, placeInside } from './history.ts';
 import type { PressRun } from './press-run.ts';
 import { rateAt, rateCount } from './rate-table.ts';
 
+/** Where `readSum` writes a sum at the step's start and its cubic. */
+const cubic = new Float64Array(4);
+
 /**
- * Sum of a rate inside a step: cubic through its values at both ends with the rates there. Where a rate rises so steeply
+ * Sum of a rate over a step as a cubic through its values at both ends with the rates there. Where a rate rises so steeply
  * that the cubic would overshoot, its slope is cut back.
  */
-function sumInside(history: History, place: number, which: number, step_s: number, share: number): number {
+function readSum(history: History, place: number, which: number, step_s: number): void {
   const { rates, now, next, before, sums } = history;
   const at = rateCount * place + which;
-  if (!history.active) return sums[at] as number;
-  const start = before[at] as number;
+  const start = history.active ? (before[at] as number) : (sums[at] as number);
   const rise = (sums[at] as number) - start;
-  const first = Math.min(step_s * rateAt(rates, now[place] as number, which), 3 * rise);
-  const last = Math.min(step_s * rateAt(rates, next[place] as number, which), 3 * rise);
-  return start + share * (first + share * (3 * rise - 2 * first - last + share * (first + last - 2 * rise)));
+  const first = rise === 0 ? 0 : Math.min(step_s * rateAt(rates, now[place] as number, which), 3 * rise);
+  const last = rise === 0 ? 0 : Math.min(step_s * rateAt(rates, next[place] as number, which), 3 * rise);
+  cubic[0] = start;
+  cubic[1] = first;
+  cubic[2] = 3 * rise - 2 * first - last;
+  cubic[3] = first + last - 2 * rise;
+}
+
+/** The sum read last at a share of the step. */
+function sumInside(share: number): number {
+  const bend = (cubic[2] as number) + share * (cubic[3] as number);
+  return (cubic[0] as number) + share * ((cubic[1] as number) + share * bend);
 }
 
 /**
@@ -35,14 +46,17 @@ export function noteBond(run: PressRun, step_s: number): void {
   let latest = 0;
   for (let n = 0; n < beltPlaces; n += 1) {
     if ((before[rateCount * n] as number) >= 1) continue;
-    let low = 0;
+    readSum(history, n, 0, step_s);
+    // A depth that has healed through where an earlier one had is not the last.
+    if (sumInside(latest) >= 1) continue;
+    let low = latest;
     let high = 1;
     for (let i = 0; i < 30; i += 1) {
       const middle = 0.5 * (low + high);
-      if (sumInside(history, n, 0, step_s, middle) < 1) low = middle;
+      if (sumInside(middle) < 1) low = middle;
       else high = middle;
     }
-    latest = Math.max(latest, high);
+    latest = high;
   }
   run.bonded_s = timeOf(run.march.slab) + latest * step_s;
 }
@@ -80,14 +94,15 @@ export function takeSamples(run: PressRun, step_s: number): void {
 function takeSample({ samples, march, history, beltPlaces, input }: PressRun, step_s: number, share: number): void {
   const { rows, columns } = samples;
   const { cells, top, bottom } = march.slab;
-  lookInside(cells, share);
+  lookInside(march.slab, share, 0, march.slab.count - 1);
   const probes = input.probes.length;
   const first = samples.taken * columns;
   const late = first + (1 + rateCount) * probes;
   for (let p = 0; p < probes; p += 1) {
     rows[first + p] = placeInside(history, cells, beltPlaces + p);
     for (let which = 0; which < rateCount; which += 1) {
-      rows[first + probes + rateCount * p + which] = sumInside(history, beltPlaces + p, which, step_s, share);
+      readSum(history, beltPlaces + p, which, step_s);
+      rows[first + probes + rateCount * p + which] = sumInside(share);
     }
   }
   rows[late] = placeInside(history, cells, history.count - 2);

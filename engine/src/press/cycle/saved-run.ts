@@ -66,6 +66,8 @@ export function restoreRun(run: PressRun, saved: SavedRun): void {
   arraysOf(run).forEach((one, index) => {
     one.set(saved.numbers[index] as Float64Array);
   });
+  // The last step recorded is not the one before this state.
+  run.history.falling = false;
   march.slab.top.following = saved.topFollows;
   march.slab.bottom.following = saved.bottomFollows;
   march.proposed_s = saved.proposed_s;

@@ -15,6 +15,8 @@ export interface Cells {
   readonly tabled: readonly TabledRun[];
   /** True when a conductivity changes with temperature. */
   readonly sloped: boolean;
+  /** Where heat does not flow in a straight line of the linear temperatures: begin of the first record, of the last. */
+  readonly bent: readonly BentRun[];
 }
 
 /**
@@ -24,40 +26,55 @@ export interface Cells {
 export const record = {
   /** Temperature at the step's start. */
   START: 0,
-  /** First of the six stages of the step. */
-  K: 1,
-  /** Heat capacity per area, frozen at the step's start. */
-  CAPACITY: 7,
-  /** Slope of the flux to the next record by this one's temperature, and by the next one's with the sign turned. */
-  UPPER: 8,
-  LOWER: 9,
+  /** The five solutions of a step, see `chain.ts`, each before the right-hand side of the next. */
+  V: 1,
+  /** Linear temperature at the step's end, in the place behind the last solution. */
+  LINEAR: 6,
+  /** The extra solution; behind it, times capacity over gamma h. */
+  X: 7,
+  CARRIED: 8,
   /** Factors of the step's matrix. */
-  FORWARD: 10,
-  INVERSE: 11,
-  BACK: 12,
-  /** Linear and true temperature at the step's end. */
-  LINEAR: 13,
-  NEXT: 14,
-  /** True temperature at the stage. */
-  STAGE: 15,
-  ENTHALPY: 16,
+  FORWARD: 9,
+  INVERSE: 10,
+  BACK: 11,
+  /** Capacity over gamma h. */
+  RATE: 12,
+  /** True temperature at the step's end. */
+  NEXT: 13,
+  /** True temperature at the stage, and how far it lies off the linear one. */
+  STAGE: 14,
+  OFF: 15,
+  /** Heat capacity per area, frozen at the step's start. */
+  CAPACITY: 16,
+  /** Slope of the flux to the next record by this one's temperature, and by the next one's with the sign turned. */
+  UPPER: 17,
+  LOWER: 18,
+  /** Flux to the next record at the step's start. */
+  FLUX: 19,
+  /** How far the fluxes of stages 1 to 5 lie off their straight lines. */
+  BEND: 20,
+  ENTHALPY: 25,
   /** Specific heat, frozen at the step's start. */
-  HEAT: 17,
-  MASS: 18,
+  HEAT: 26,
+  MASS: 27,
   /** Half a cell over its conductivity at 25 degC; resistance of the contact below; slope of the conductivity. */
-  HALF: 19,
-  CONTACT: 20,
-  SLOPE: 21,
-  /** Heat put into it beside what its neighbours send. */
-  SOURCE: 22,
-  /** Response to a unit of heat at either plate. */
-  FROM_TOP: 23,
-  FROM_BOTTOM: 24,
-  STRIDE: 25,
+  HALF: 28,
+  CONTACT: 29,
+  SLOPE: 30,
+  /** Response to a unit of heat at either plate; the place behind is written over. */
+  FROM_TOP: 31,
+  FROM_BOTTOM: 32,
+  STRIDE: 34,
 } as const;
 
-const stages = 6;
-const { START, K, CAPACITY, UPPER, LOWER, NEXT, ENTHALPY, HEAT, MASS, HALF, CONTACT, SLOPE, SOURCE, STRIDE } = record;
+const { START, V, CARRIED, CAPACITY, UPPER, LOWER, ENTHALPY, HEAT, MASS, STRIDE } = record;
+const { BEND, HALF, CONTACT, SLOPE } = record;
+
+/** Neighbouring records whose fluxes to the next one bend. */
+export interface BentRun {
+  readonly from: number;
+  readonly to: number;
+}
 
 /** Neighbouring records whose temperature is looked up in one table. */
 export interface TabledRun {
@@ -108,7 +125,9 @@ export function makeCells(parts: readonly CellParts[], tables: Float64Array): Ce
     numbers[at + LOWER] = conductance_W_m2K;
   });
   const sloped = parts.some((part) => part.conductivitySlope_1_K !== 0);
-  return { count, numbers, tables, tabled: tabledRuns(parts), sloped };
+  const tabled = tabledRuns(parts);
+  const bent = bentRuns(tabled, sloped, count);
+  return { count, numbers, tables, tabled, sloped, bent };
 }
 
 function tabledRuns(parts: readonly CellParts[]): TabledRun[] {
@@ -123,6 +142,21 @@ function tabledRuns(parts: readonly CellParts[]): TabledRun[] {
   return runs;
 }
 
+/** From the record above a run to its last, for each record's flux goes to the next; all of them where all may bend. */
+function bentRuns(tabled: readonly TabledRun[], sloped: boolean, count: number): BentRun[] {
+  const last = (count - 1) * STRIDE;
+  if (sloped) return [{ from: STRIDE, to: last }];
+  const runs: { from: number; to: number }[] = [];
+  for (const run of tabled) {
+    const from = Math.max(STRIDE, run.from - STRIDE);
+    const to = Math.min(last, run.to - STRIDE);
+    const open = runs.at(-1);
+    if (open !== undefined && from <= open.to) open.to = to;
+    else runs.push({ from, to });
+  }
+  return runs;
+}
+
 /**
  * Another set of unknowns in the same state.
  *
@@ -131,7 +165,8 @@ function tabledRuns(parts: readonly CellParts[]): TabledRun[] {
  * @source derived: plain copy
  */
 export function copyCells(cells: Cells): Cells {
-  return { ...cells, numbers: cells.numbers.slice() };
+  const { count, numbers, tables, tabled, sloped, bent } = cells;
+  return { count, numbers: numbers.slice(), tables, tabled, sloped, bent };
 }
 
 /**
@@ -144,31 +179,6 @@ export function copyCells(cells: Cells): Cells {
  */
 export function temperatureOf({ numbers }: Cells, index: number): number {
   return numbers[(index + 1) * STRIDE + START] as number;
-}
-
-/**
- * Temperature of an unknown at the end of the step tried last.
- *
- * @param cells - unknowns
- * @param index - which [1], 0 the upper plate, count - 1 the lower
- * @returns temperature [degC]
- * @source derived: plain look-up
- */
-export function nextTemperatureOf({ numbers }: Cells, index: number): number {
-  return numbers[(index + 1) * STRIDE + NEXT] as number;
-}
-
-/**
- * Heat put into an unknown beside what its neighbours send.
- *
- * @param cells - unknowns, changed
- * @param index - which [1], 0 the upper plate, count - 1 the lower
- * @param source_W_m2 - heat per area [W/m2]
- * @returns nothing
- * @source derived: plain assignment
- */
-export function setSource({ numbers }: Cells, index: number, source_W_m2: number): void {
-  numbers[(index + 1) * STRIDE + SOURCE] = source_W_m2;
 }
 
 /**
@@ -194,5 +204,8 @@ export function heatContent_J_m2({ numbers, count }: Cells): number {
  * @source derived: a stage that is not a number must not reach the next try
  */
 export function clearStages({ numbers, count }: Cells): void {
-  for (let j = 0; j <= (count + 1) * STRIDE; j += STRIDE) numbers.fill(0, j + K, j + K + stages);
+  for (let j = 0; j <= (count + 1) * STRIDE; j += STRIDE) {
+    numbers.fill(0, j + V, j + CARRIED + 1);
+    numbers.fill(0, j + BEND, j + ENTHALPY);
+  }
 }

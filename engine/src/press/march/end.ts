@@ -1,9 +1,4 @@
 import type { LossLaw } from './loss-law.ts';
-import { rampStages, rodasp } from './rodas.ts';
-
-const { gamma, a, c, time } = rodasp;
-const ROW = 5;
-const LAST = 5;
 
 /** What an end of the stack is made of. */
 export interface EndParts {
@@ -31,7 +26,7 @@ export interface EndParts {
 
 /**
  * An end of the stack: a plate (or bare surface) with loss and heat, its sensor and its controller. Sensor and integral
- * depend on the plate alone, so that they fold into its row of the matrix: k = constant + slope * k of the plate.
+ * depend on the plate alone, so that they fold into its row of the matrix: v = constant + slope * v of the plate.
  */
 export interface End {
   readonly held: boolean;
@@ -47,58 +42,60 @@ export const endField = {
   AMBIENT: 0,
   GIVEN: 1,
   SET: 2,
-  GAIN: 3,
-  INTEGRAL_RATE: 4,
-  TRACKING: 5,
+  /** How fast the set point moves [K/s]. */
+  SET_RATE: 3,
+  GAIN: 4,
+  INTEGRAL_RATE: 5,
+  TRACKING: 6,
   /** One over the sensor's lag. */
-  PER_LAG: 6,
-  LOSS: 7,
+  PER_LAG: 7,
+  LOSS: 8,
   /** Share of full power while it does not follow. */
-  SHARE: 8,
+  SHARE: 9,
   // State at the step's start and end: sensor, integral, heat per area supplied and lost so far.
-  SENSOR: 9,
-  INTEGRAL: 10,
-  SUPPLIED: 11,
-  LOST: 12,
-  NEXT_SENSOR: 13,
-  NEXT_INTEGRAL: 14,
-  NEXT_SUPPLIED: 15,
-  NEXT_LOST: 16,
-  // At the stage.
-  STAGE_SENSOR: 17,
-  STAGE_INTEGRAL: 18,
-  STAGE_SHARE: 19,
-  K_SHARE: 20,
+  SENSOR: 10,
+  INTEGRAL: 11,
+  SUPPLIED: 12,
+  LOST: 13,
+  NEXT_SET: 14,
+  NEXT_SENSOR: 15,
+  NEXT_INTEGRAL: 16,
+  NEXT_SUPPLIED: 17,
+  NEXT_LOST: 18,
+  /** Share of full power at the step's start; what is lost then, and its slope by the plate's temperature. */
+  START_SHARE: 19,
+  START_LOSS: 20,
+  LOSS_SLOPE: 21,
   // Folding.
-  SENSOR_INVERSE: 21,
-  INTEGRAL_INVERSE: 22,
-  INTEGRAL_BY_SENSOR: 23,
-  SENSOR_SLOPE: 24,
-  INTEGRAL_SLOPE: 25,
-  SHARE_SLOPE: 26,
-  SENSOR_CONSTANT: 27,
-  INTEGRAL_CONSTANT: 28,
-  SHARE_CONSTANT: 29,
-  // Six stages each.
-  K_SENSOR: 30,
-  K_INTEGRAL: 36,
-  /** How fast the set point moves [K/s]; where it is at the step's end and at the stage, and its own stage. */
-  SET_RATE: 42,
-  NEXT_SET: 43,
-  STAGE_SET: 44,
-  K_SET: 45,
-  /** Slope of all that is lost by the plate's temperature, at the step's start. */
-  LOSS_SLOPE: 46,
-  STEP: 47,
-  COUNT: 48,
+  INVERSE: 22,
+  SENSOR_INVERSE: 23,
+  INTEGRAL_INVERSE: 24,
+  INTEGRAL_BY_SENSOR: 25,
+  SENSOR_SLOPE: 26,
+  INTEGRAL_SLOPE: 27,
+  SHARE_SLOPE: 28,
+  SENSOR_CONSTANT: 29,
+  INTEGRAL_CONSTANT: 30,
+  SHARE_CONSTANT: 31,
+  /** The set point's own solution, the same all along the chain. */
+  MOVED: 32,
+  // One for each solution of the chain, the extra one last: how far the plate lies off its linear temperature, then
+  // sensor, integral and share.
+  OFF: 33,
+  V_SENSOR: 39,
+  V_INTEGRAL: 45,
+  V_SHARE: 51,
+  // How sensor and integral bow inside the step, see `inside.ts`.
+  SENSOR_BOW: 57,
+  SENSOR_TWIST: 58,
+  INTEGRAL_BOW: 59,
+  INTEGRAL_TWIST: 60,
+  COUNT: 61,
 } as const;
 
-const { AMBIENT, GIVEN, SET, GAIN, INTEGRAL_RATE, TRACKING, PER_LAG, LOSS, SHARE } = endField;
-const { SENSOR, INTEGRAL, SUPPLIED, LOST, NEXT_SENSOR, NEXT_INTEGRAL, NEXT_SUPPLIED, NEXT_LOST } = endField;
-const { STAGE_SENSOR, STAGE_INTEGRAL, STAGE_SHARE, K_SHARE, K_SENSOR, K_INTEGRAL, COUNT } = endField;
-const { SENSOR_INVERSE, INTEGRAL_INVERSE, INTEGRAL_BY_SENSOR, SENSOR_SLOPE, INTEGRAL_SLOPE, SHARE_SLOPE } = endField;
-const { SENSOR_CONSTANT, INTEGRAL_CONSTANT, SHARE_CONSTANT } = endField;
-const { SET_RATE, NEXT_SET, STAGE_SET, K_SET, STEP } = endField;
+const { AMBIENT, GIVEN, SET, GAIN, INTEGRAL_RATE, TRACKING, PER_LAG, LOSS, SENSOR, INTEGRAL, SUPPLIED, LOST } =
+  endField;
+const { NEXT_SET, NEXT_SENSOR, NEXT_INTEGRAL, NEXT_SUPPLIED, NEXT_LOST, OFF, COUNT } = endField;
 
 /**
  * An end at rest at its start temperature with its controller switched off.
@@ -122,140 +119,6 @@ export function makeEnd(parts: EndParts): End {
   return { held: parts.held, following: false, law: parts.law, numbers };
 }
 
-/** Output that the controller asks for at the stage, before it is limited to 0..1. */
-function raw(e: Float64Array, sensor_degC: number, integral: number): number {
-  return ((e[STAGE_SET] as number) - sensor_degC) * (e[GAIN] as number) + integral;
-}
-
-/**
- * Prepares the folding for a step; the controller stays on its side of its limits for the whole of it.
- *
- * @param end - end, changed
- * @param step_s - length of the step [s]
- * @returns nothing
- * @source derived: elimination of sensor and integral from the step's equations
- */
-export function linearizeEnd({ numbers: e, following }: End, step_s: number): void {
-  e[STEP] = step_s;
-  e[NEXT_SET] = (e[SET] as number) + step_s * (e[SET_RATE] as number);
-  const inverse = 1 / (step_s * gamma);
-  const tracking = following ? 0 : (e[TRACKING] as number);
-  const gain = e[GAIN] as number;
-  const perLag = e[PER_LAG] as number;
-  const sensorInverse = 1 / (inverse + perLag);
-  const integralBySensor = gain * tracking - (e[INTEGRAL_RATE] as number);
-  const integralInverse = 1 / (inverse + tracking);
-  const sensorSlope = sensorInverse * perLag;
-  const integralSlope = integralBySensor * sensorSlope * integralInverse;
-  e[SENSOR_INVERSE] = sensorInverse;
-  e[SENSOR_SLOPE] = sensorSlope;
-  e[INTEGRAL_BY_SENSOR] = integralBySensor;
-  e[INTEGRAL_INVERSE] = integralInverse;
-  e[INTEGRAL_SLOPE] = integralSlope;
-  e[SHARE_SLOPE] = following ? integralSlope - gain * sensorSlope : 0;
-  e[NEXT_SUPPLIED] = e[SUPPLIED] as number;
-  e[NEXT_LOST] = e[LOST] as number;
-}
-
-/** Stages from k on, weighted by the row of one; weights of stages still to come are 0. */
-function weighted(rows: Float64Array, stage: number, e: Float64Array, k: number): number {
-  const row = stage * ROW;
-  return (
-    (rows[row] as number) * (e[k] as number) +
-    (rows[row + 1] as number) * (e[k + 1] as number) +
-    ((rows[row + 2] as number) * (e[k + 2] as number) + (rows[row + 3] as number) * (e[k + 3] as number)) +
-    (rows[row + 4] as number) * (e[k + 4] as number)
-  );
-}
-
-/**
- * Sensor, integral, set point and share of full power at a stage.
- *
- * @param end - end, changed
- * @param stage - number of the stage [1], 0 to 5
- * @returns nothing
- * @source Rosenbrock method, see `rodas.ts`
- */
-export function endAtStage({ numbers: e, following }: End, stage: number): void {
-  const sensor = (e[SENSOR] as number) + weighted(a, stage, e, K_SENSOR);
-  const integral = e[INTEGRAL_RATE] === 0 ? 0 : (e[INTEGRAL] as number) + weighted(a, stage, e, K_INTEGRAL);
-  const moved_K = (e[STEP] as number) * (e[SET_RATE] as number);
-  e[STAGE_SENSOR] = sensor;
-  e[STAGE_INTEGRAL] = integral;
-  e[STAGE_SET] = (e[SET] as number) + moved_K * (time[stage] as number);
-  e[K_SET] = moved_K * (rampStages[stage] as number);
-  e[STAGE_SHARE] = following ? raw(e, sensor, integral) : (e[SHARE] as number);
-}
-
-/**
- * Constants of the folding at a stage.
- * tau*dS/dt = T - S; dI/dt = (set - S)/(band*Ti) + (u - raw)/Tt.
- *
- * @param end - end, changed
- * @param stage - number of the stage [1], 0 to 5
- * @param plate_degC - the plate's temperature at the stage T [degC]
- * @param perStep_1_s - one over the length of the step [1/s]
- * @returns nothing
- * @source derived: elimination of sensor and integral from the step's equations
- */
-export function foldEnd(end: End, stage: number, plate_degC: number, perStep_1_s: number): void {
-  const { numbers: e, following } = end;
-  const rate =
-    (plate_degC - (e[STAGE_SENSOR] as number)) * (e[PER_LAG] as number) + weighted(c, stage, e, K_SENSOR) * perStep_1_s;
-  const sensor = rate * (e[SENSOR_INVERSE] as number);
-  const integral = e[INTEGRAL_RATE] === 0 ? 0 : integralConstant(end, stage, sensor, perStep_1_s);
-  e[SENSOR_CONSTANT] = sensor;
-  e[INTEGRAL_CONSTANT] = integral;
-  e[SHARE_CONSTANT] = following ? integral - (e[GAIN] as number) * (sensor - (e[K_SET] as number)) : 0;
-}
-
-function integralConstant({ numbers: e, following }: End, stage: number, sensor: number, perStep_1_s: number): number {
-  const stageSensor = e[STAGE_SENSOR] as number;
-  let rate = ((e[STAGE_SET] as number) - stageSensor) * (e[INTEGRAL_RATE] as number);
-  rate += weighted(c, stage, e, K_INTEGRAL) * perStep_1_s;
-  if (!following) {
-    rate += ((e[SHARE] as number) - raw(e, stageSensor, e[STAGE_INTEGRAL] as number)) * (e[TRACKING] as number);
-  }
-  const error = sensor - (e[K_SET] as number);
-  return (rate + (e[INTEGRAL_BY_SENSOR] as number) * error) * (e[INTEGRAL_INVERSE] as number);
-}
-
-/**
- * Sensor, integral and share of a stage, now that the plate's is known.
- *
- * @param end - end, changed
- * @param stage - number of the stage [1], 0 to 5
- * @param kPlate - the plate's stage [K]
- * @returns nothing
- * @source derived: elimination of sensor and integral from the step's equations
- */
-export function unfoldEnd({ numbers: e }: End, stage: number, kPlate: number): void {
-  e[K_SENSOR + stage] = (e[SENSOR_CONSTANT] as number) + (e[SENSOR_SLOPE] as number) * kPlate;
-  e[K_INTEGRAL + stage] = (e[INTEGRAL_CONSTANT] as number) + (e[INTEGRAL_SLOPE] as number) * kPlate;
-  e[K_SHARE] = (e[SHARE_CONSTANT] as number) + (e[SHARE_SLOPE] as number) * kPlate;
-}
-
-/** How little the integral's error counts while the output is limited and the integral only follows it. */
-const limitedWeight = 0.02;
-
-/**
- * Sensor and integral at the step's end, and the estimate of their error. The integral counts as the error of the sensor
- * that would ask for the same output.
- *
- * @param end - end, changed
- * @returns error of the step [K]
- * @source Rosenbrock method, see `rodas.ts`
- */
-export function finishEnd({ numbers: e, following }: End): number {
-  const sensor_K = e[K_SENSOR + LAST] as number;
-  const integral = e[K_INTEGRAL + LAST] as number;
-  e[NEXT_SENSOR] = (e[STAGE_SENSOR] as number) + sensor_K;
-  e[NEXT_INTEGRAL] = (e[STAGE_INTEGRAL] as number) + integral;
-  if (e[INTEGRAL_RATE] === 0) return Math.abs(sensor_K);
-  const weight = following ? 1 : limitedWeight;
-  return Math.max(Math.abs(sensor_K), (weight * Math.abs(integral)) / (e[GAIN] as number));
-}
-
 /**
  * Takes the step that was tried last.
  *
@@ -272,12 +135,12 @@ export function acceptEnd({ numbers: e }: End): void {
 }
 
 /**
- * Forgets the stages of a step that came to nothing.
+ * Forgets the solutions of a step that came to nothing.
  *
  * @param end - end, changed
  * @returns nothing
- * @source derived: a stage that is not a number must not reach the next try
+ * @source derived: a solution that is not a number must not reach the next try
  */
 export function clearEnd({ numbers }: End): void {
-  numbers.fill(0, K_SENSOR, SET_RATE);
+  numbers.fill(0, OFF, COUNT);
 }

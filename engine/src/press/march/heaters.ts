@@ -21,11 +21,16 @@ export const heaterField = {
   BOTTOM_BY_BOTTOM: 12,
   PLUG_BY_TOP: 13,
   PLUG_BY_BOTTOM: 14,
-  COUNT: 15,
+  // At the step's start.
+  START_TOP: 15,
+  START_BOTTOM: 16,
+  START_PLUG: 17,
+  COUNT: 18,
 } as const;
 
 const { VOLTS, LEAD, TOP_S, BOTTOM_S, AREA, TOP, BOTTOM, CURRENT, PLUG, COUNT } = heaterField;
 const { TOP_BY_TOP, TOP_BY_BOTTOM, BOTTOM_BY_TOP, BOTTOM_BY_BOTTOM, PLUG_BY_TOP, PLUG_BY_BOTTOM } = heaterField;
+const { START_TOP, START_BOTTOM, START_PLUG } = heaterField;
 
 /**
  * Two resistive heaters fed through one lead.
@@ -71,7 +76,7 @@ export function driveHeaters(h: Heaters, top: number, bottom: number): void {
 }
 
 /**
- * Slopes of what the heaters give at the shares driven last, by each share.
+ * What the heaters give at the shares driven last as that of the step's start, and its slopes by each share.
  *
  * @param h - heaters, changed
  * @returns nothing
@@ -87,6 +92,9 @@ export function slopeHeaters(h: Heaters): void {
   const sag = volts_V === 0 ? 0 : (2 * (h[LEAD] as number) * heater_V) / volts_V;
   const top = h[TOP] as number;
   const bottom = h[BOTTOM] as number;
+  h[START_TOP] = top;
+  h[START_BOTTOM] = bottom;
+  h[START_PLUG] = h[PLUG] as number;
   h[TOP_BY_TOP] = top_S * (square - top * sag);
   h[TOP_BY_BOTTOM] = -bottom_S * top * sag;
   h[BOTTOM_BY_TOP] = -top_S * bottom * sag;

@@ -1,41 +1,52 @@
-import { type Cells, record } from './cells.ts';
+import { type Cells, record, type TabledRun } from './cells.ts';
+import { chain, EXTRA } from './chain.ts';
 import { type End, endField } from './end.ts';
-import { rodasp } from './rodas.ts';
-import { lookUpTemperatures } from './sweeps.ts';
+import { lookUp } from './finish.ts';
+import type { Slab } from './slab.ts';
 
-const { START, K, LINEAR, STAGE, STRIDE } = record;
-const [D20, D21, D22, D23] = rodasp.d2 as unknown as Four;
-const [D30, D31, D32, D33, D34] = rodasp.d3 as unknown as Five;
-const { SENSOR, INTEGRAL, NEXT_SENSOR, NEXT_INTEGRAL, K_SENSOR, K_INTEGRAL } = endField;
+const { START, V, LINEAR, X, STAGE, STRIDE } = record;
+const { d2, d3 } = chain;
+const { SENSOR, INTEGRAL, NEXT_SENSOR, NEXT_INTEGRAL } = endField;
+const { SENSOR_BOW, SENSOR_TWIST, INTEGRAL_BOW, INTEGRAL_TWIST } = endField;
 
-type Four = readonly [number, number, number, number];
-type Five = readonly [number, number, number, number, number];
+/** Weight of a solution where the curve inside the step bows off the straight line from start to end. */
+function bow(link: number, share: number): number {
+  return share * (1 - share) * ((d2[link] as number) + share * (d3[link] as number));
+}
 
 /**
- * Temperatures of all unknowns inside the step tried last, written where the stages' temperatures stand.
+ * Temperatures of neighbouring unknowns inside the step tried last, written where the stages' temperatures stand.
  *
- * @param cells - unknowns with that step, changed
+ * @param slab - slab with that step, changed
  * @param share - where in the step [1], 0 to 1
+ * @param first - first of the unknowns [1], 0 the upper plate
+ * @param last - last of them [1]
  * @returns nothing; `temperatureInside` reads them
  * @source third-order interpolation of RODASP, see `rodas.ts`
  * @verified MARCH-05 interpolation inside a step
  */
-export function lookInside(cells: Cells, share: number): void {
-  const { numbers, count } = cells;
-  const bow = share * (1 - share);
-  const w0 = bow * (D20 + share * D30);
-  const w1 = bow * (D21 + share * D31);
-  const w2 = bow * (D22 + share * D32);
-  const w3 = bow * (D23 + share * D33);
-  const w4 = bow * share * D34;
-  for (let j = STRIDE; j <= count * STRIDE; j += STRIDE) {
+export function lookInside({ cells, bent }: Slab, share: number, first: number, last: number): void {
+  const { numbers, tables, tabled } = cells;
+  const from = (first + 1) * STRIDE;
+  const to = (last + 2) * STRIDE;
+  const w0 = bow(0, share);
+  const w1 = bow(1, share);
+  const w2 = bow(2, share);
+  const w3 = bow(3, share);
+  const w4 = bow(4, share);
+  const wx = bent ? bow(EXTRA, share) : 0;
+  for (let j = from; j < to; j += STRIDE) {
     const start = numbers[j + START] as number;
-    const early = w0 * (numbers[j + K] as number) + w1 * (numbers[j + K + 1] as number);
-    const late = w2 * (numbers[j + K + 2] as number) + w3 * (numbers[j + K + 3] as number);
     const straight = start + share * ((numbers[j + LINEAR] as number) - start);
-    numbers[j + STAGE] = straight + (early + late) + w4 * (numbers[j + K + 4] as number);
+    const early = w0 * (numbers[j + V] as number) + w1 * (numbers[j + V + 1] as number);
+    const late = w2 * (numbers[j + V + 2] as number) + w3 * (numbers[j + V + 3] as number);
+    const rest = w4 * (numbers[j + V + 4] as number) + wx * (numbers[j + X] as number);
+    numbers[j + STAGE] = straight + (early + late) + rest;
   }
-  lookUpTemperatures(cells, STAGE, STAGE);
+  for (let r = 0; r < tabled.length; r += 1) {
+    const run = tabled[r] as TabledRun;
+    lookUp(numbers, tables, run.table, Math.max(from, run.from), Math.min(to, run.to), STAGE, STAGE);
+  }
 }
 
 /**
@@ -50,17 +61,10 @@ export function temperatureInside({ numbers }: Cells, index: number): number {
   return numbers[(index + 1) * STRIDE + STAGE] as number;
 }
 
-/** Cubic through start and end of a step, bent by its stages, which stand in `k` from `at` on. */
-function inside(start: number, end: number, k: Float64Array, at: number, share: number): number {
-  const k0 = k[at] as number;
-  const k1 = k[at + 1] as number;
-  const k2 = k[at + 2] as number;
-  const k3 = k[at + 3] as number;
-  const k4 = k[at + 4] as number;
-  const second = D20 * k0 + D21 * k1 + (D22 * k2 + D23 * k3);
-  const third = D30 * k0 + D31 * k1 + (D32 * k2 + D33 * k3) + D34 * k4;
+/** Cubic through start and end of a step. */
+function inside(start: number, end: number, bow: number, twist: number, share: number): number {
   const rest = 1 - share;
-  return start * rest + share * (end + rest * (second + share * third));
+  return start * rest + share * (end + rest * (bow + share * twist));
 }
 
 /**
@@ -71,8 +75,14 @@ function inside(start: number, end: number, k: Float64Array, at: number, share: 
  * @returns temperature shown [degC]
  * @source third-order interpolation of RODASP, see `rodas.ts`
  */
-export function sensorInside({ numbers }: End, share: number): number {
-  return inside(numbers[SENSOR] as number, numbers[NEXT_SENSOR] as number, numbers, K_SENSOR, share);
+export function sensorInside({ numbers: e }: End, share: number): number {
+  return inside(
+    e[SENSOR] as number,
+    e[NEXT_SENSOR] as number,
+    e[SENSOR_BOW] as number,
+    e[SENSOR_TWIST] as number,
+    share,
+  );
 }
 
 /**
@@ -83,6 +93,12 @@ export function sensorInside({ numbers }: End, share: number): number {
  * @returns integral part [1]
  * @source third-order interpolation of RODASP, see `rodas.ts`
  */
-export function integralInside({ numbers }: End, share: number): number {
-  return inside(numbers[INTEGRAL] as number, numbers[NEXT_INTEGRAL] as number, numbers, K_INTEGRAL, share);
+export function integralInside({ numbers: e }: End, share: number): number {
+  return inside(
+    e[INTEGRAL] as number,
+    e[NEXT_INTEGRAL] as number,
+    e[INTEGRAL_BOW] as number,
+    e[INTEGRAL_TWIST] as number,
+    share,
+  );
 }

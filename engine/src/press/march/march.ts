@@ -1,5 +1,6 @@
-import { clearStages } from './cells.ts';
-import { clearEnd } from './end.ts';
+import { clearStages, record } from './cells.ts';
+import { clearEnd, endField } from './end.ts';
+import { heaterField } from './heaters.ts';
 import type { Slab } from './slab.ts';
 import { tryStep } from './step.ts';
 
@@ -18,12 +19,27 @@ export interface March {
   tries: number;
   lastError_K: number;
   failure: MarchFailure | undefined;
+  readonly trend: Trend;
+}
+
+/** The step taken before, as long as the same goes on: how its error compares tells how the next one's will grow. */
+interface Trend {
+  step_s: number;
+  error_K: number;
+  /** What the march itself proposed; another proposal than that came from outside. */
+  proposed_s: number;
+  topFollows: boolean;
+  bottomFollows: boolean;
 }
 
 const shortest_s = 1e-9;
-const safety = 0.9;
+const safety = 0.86;
 const mostGrowth = 6;
 const mostShrink = 0.2;
+const mostTrend = 1.6;
+const { CAPACITY, STRIDE } = record;
+const { GAIN } = endField;
+const { TOP_BY_TOP, BOTTOM_BY_BOTTOM } = heaterField;
 
 /**
  * A march that has not begun.
@@ -51,6 +67,7 @@ export function makeMarch(
     tries: 0,
     lastError_K: 0,
     failure: undefined,
+    trend: { step_s: 0, error_K: 0, proposed_s: Number.NaN, topFollows: false, bottomFollows: false },
   };
 }
 
@@ -64,6 +81,7 @@ export function makeMarch(
  * @verified MARCH-02 error within the tolerance
  */
 export function tryAccurateStep(march: March, most_s: number): number {
+  easeIn(march);
   let step_s = withoutRemainder(march.fixedStep_s ?? march.proposed_s, most_s);
   const limited = step_s < march.proposed_s;
   for (;;) {
@@ -74,8 +92,11 @@ export function tryAccurateStep(march: March, most_s: number): number {
     // The estimate is of third order, so that the error grows with the fourth power of the step.
     const factor = safety * Math.sqrt(Math.sqrt(march.tolerance_K / Math.max(error, 1e-300)));
     if (error <= march.tolerance_K) {
-      const next_s = step_s * Math.min(mostGrowth, factor);
+      const next_s = step_s * Math.min(mostGrowth, factor * growth(march.trend, step_s, error));
       march.proposed_s = limited ? Math.max(march.proposed_s, next_s) : next_s;
+      march.trend.step_s = step_s;
+      march.trend.error_K = error;
+      march.trend.proposed_s = march.proposed_s;
       return step_s;
     }
     if (!Number.isFinite(error)) forgetStages(march.slab);
@@ -84,6 +105,40 @@ export function tryAccurateStep(march: March, most_s: number): number {
     else if (!(step_s > shortest_s)) march.failure = 'step-too-small';
     if (march.failure !== undefined) return 0;
   }
+}
+
+/**
+ * While fast parts of the solution die away the error grows far less than with the fourth power of the step; as much less
+ * as from the step before to this one is taken for the next.
+ */
+function growth({ step_s, error_K }: Trend, now_s: number, nowError_K: number): number {
+  if (step_s === 0 || nowError_K === 0) return 1;
+  const ratio = (now_s / step_s) * Math.sqrt(Math.sqrt(error_K / nowError_K));
+  return Math.max(1, Math.min(mostTrend, ratio));
+}
+
+/** A controller that begins to follow is met with a step of its own loop's time; nothing before it foretells the error. */
+function easeIn(march: March): void {
+  const { slab, trend } = march;
+  const { top, bottom } = slab;
+  const topBegins = top.following && !trend.topFollows;
+  const bottomBegins = bottom.following && !trend.bottomFollows;
+  const switched = top.following !== trend.topFollows || bottom.following !== trend.bottomFollows;
+  if (switched || march.proposed_s !== trend.proposed_s) trend.step_s = 0;
+  trend.topFollows = top.following;
+  trend.bottomFollows = bottom.following;
+  if (march.fixedStep_s !== undefined) return;
+  if (topBegins) march.proposed_s = Math.min(march.proposed_s, loopTime_s(slab, 'top'));
+  if (bottomBegins) march.proposed_s = Math.min(march.proposed_s, loopTime_s(slab, 'bottom'));
+}
+
+/** Time in which full power heats the plate through its controller's band. */
+function loopTime_s({ cells, top, bottom, heaters }: Slab, side: 'top' | 'bottom'): number {
+  const isTop = side === 'top';
+  const capacity_J_m2K = cells.numbers[(isTop ? 1 : cells.count) * STRIDE + CAPACITY] as number;
+  const gain_1_K = (isTop ? top : bottom).numbers[GAIN] as number;
+  const full_W_m2 = heaters[isTop ? TOP_BY_TOP : BOTTOM_BY_BOTTOM] as number;
+  return full_W_m2 > 0 ? capacity_J_m2K / (gain_1_K * full_W_m2) : Number.POSITIVE_INFINITY;
 }
 
 function forgetStages({ cells, top, bottom }: Slab): void {

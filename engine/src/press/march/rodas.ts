@@ -58,38 +58,3 @@ function rows(of: readonly (readonly number[])[]): Float64Array {
   });
   return flat;
 }
-
-/**
- * Weights of the stages' right-hand sides in the step as a whole: y_new = y + h*sum of w_s*(f_s + J k_s). With them
- * something that is only summed up, as heat supplied, balances with the states to rounding.
- */
-export const quadratureWeights: Float64Array = weightsOf(rodasp);
-
-/** w = m^T (1/gamma - C)^-1, from the last stage back; m is the last row of `a` with a one for the last stage. */
-function weightsOf({ gamma, a, c }: Rosenbrock): Float64Array {
-  const weights = new Float64Array(lastStage + 1);
-  for (let s = lastStage; s >= 0; s -= 1) {
-    let sum = s === lastStage ? 1 : (a[lastStage * rowLength + s] as number);
-    for (let later = s + 1; later <= lastStage; later += 1) {
-      sum += (weights[later] as number) * (c[later * rowLength + s] as number);
-    }
-    weights[s] = gamma * sum;
-  }
-  return weights;
-}
-
-/**
- * Stages of something that grows by one over the step in a straight line, as a set point does:
- * u_s = gamma*(1 + sum_j c[s][j]*u_j). What depends on it needs them as it needs the stages of any other state.
- */
-export const rampStages: Float64Array = rampOf(rodasp);
-
-function rampOf({ gamma, c }: Rosenbrock): Float64Array {
-  const stages = new Float64Array(lastStage + 1);
-  for (let s = 0; s <= lastStage; s += 1) {
-    let sum = 1;
-    for (let j = 0; j < s; j += 1) sum += (c[s * rowLength + j] as number) * (stages[j] as number);
-    stages[s] = gamma * sum;
-  }
-  return stages;
-}

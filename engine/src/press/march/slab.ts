@@ -1,11 +1,14 @@
 import type { HeatCurve } from '../stack/enthalpy.ts';
 import { tableEnthalpy_J_kg } from '../stack/enthalpy-table.ts';
 import type { Grid } from '../stack/grid.ts';
-import { type CellParts, type Cells, makeCells } from './cells.ts';
+import { bendField } from './bend-field.ts';
+import { type CellParts, type Cells, makeCells, record } from './cells.ts';
+import { chainRow } from './chain.ts';
 import { type End, type EndParts, makeEnd } from './end.ts';
 import type { Heaters } from './heaters.ts';
-import type { Source } from './source.ts';
+import { makeSource, type Source } from './source.ts';
 
+const { STRIDE } = record;
 /** Capacity that stands for a plate whose temperature nothing changes. */
 const heldCapacity_J_m2K = 1e30;
 /** Where a specific heat is stated, and where a plate's capacity is. */
@@ -22,8 +25,14 @@ export interface Slab {
   readonly source: Source | undefined;
   /** See `slabField`. */
   readonly numbers: Float64Array;
+  /** What heaters and losses bend, see `bend-plates.ts`. */
+  readonly bends: Float64Array;
   /** True while the shared lead couples both controllers. */
   coupled: boolean;
+  /** True when what a plate loses is no straight line of its linear temperature. */
+  readonly losing: boolean;
+  /** True when anything in the step at hand is no straight line of the unknowns. */
+  bent: boolean;
 }
 
 /** Where the numbers of a slab stand: time, energy drawn at the plug by the heaters, heat of the source, so far. */
@@ -70,16 +79,20 @@ export function makeSlab(own: {
   readonly heaters: Heaters;
   readonly source?: Source['fill'] | undefined;
 }): Slab {
-  const { count } = own.cells;
+  const { count, tabled } = own.cells;
+  const bentPlates = tabled.some(({ from, to }) => from === STRIDE || to === (count + 1) * STRIDE);
   return {
     count,
     cells: own.cells,
     top: makeEnd(own.top),
     bottom: makeEnd(own.bottom),
     heaters: own.heaters,
-    source: own.source && { fill: own.source, now: new Float64Array(count), slope: new Float64Array(count) },
+    source: own.source && makeSource(own.source, count),
     numbers: new Float64Array(slabField.COUNT),
+    bends: new Float64Array(chainRow * bendField.COUNT),
+    losing: bentPlates || own.top.law !== undefined || own.bottom.law !== undefined,
     coupled: false,
+    bent: false,
   };
 }
 

@@ -20,6 +20,42 @@ const HEAD = 3;
  * @verified STACK-02 table gives the temperature back
  */
 export function enthalpyTable(curve: HeatCurve): Float64Array {
+  const known = tabulated.find((one) => sameCurve(one.curve, curve));
+  if (known !== undefined) return known.table;
+  const table = tabulate(curve);
+  if (tabulated.length >= mostKept) tabulated.shift();
+  tabulated.push({ curve: copyOf(curve), table });
+  return table;
+}
+
+/** Tables made last: belts and platens are asked for again and again. */
+const tabulated: { readonly curve: HeatCurve; readonly table: Float64Array }[] = [];
+const mostKept = 32;
+
+function copyOf({ specificHeat_J_kgK, specificHeatSlope_J_kgK2, specificHeatCap_J_kgK, melt }: HeatCurve): HeatCurve {
+  return { specificHeat_J_kgK, specificHeatSlope_J_kgK2, specificHeatCap_J_kgK, melt: melt && { ...melt } };
+}
+
+/**
+ * Whether two curves are the same, so that they may share a table.
+ *
+ * @param one - curve
+ * @param other - curve
+ * @returns true when all their numbers are the same
+ * @source derived: plain comparison
+ */
+export function sameCurve(one: HeatCurve, other: HeatCurve): boolean {
+  return (
+    one.specificHeat_J_kgK === other.specificHeat_J_kgK &&
+    one.specificHeatSlope_J_kgK2 === other.specificHeatSlope_J_kgK2 &&
+    one.specificHeatCap_J_kgK === other.specificHeatCap_J_kgK &&
+    one.melt?.heat_J_kg === other.melt?.heat_J_kg &&
+    one.melt?.centre_degC === other.melt?.centre_degC &&
+    one.melt?.width_K === other.melt?.width_K
+  );
+}
+
+function tabulate(curve: HeatCurve): Float64Array {
   const finest_K = Math.min(widest_K, (curve.melt?.width_K ?? Number.POSITIVE_INFINITY) / nodesOverMelt);
   const intervals = Math.min(mostIntervals, Math.ceil((hottest_degC - coldest_degC) / finest_K));
   const lowest_J_kg = enthalpy_J_kg(curve, coldest_degC);
@@ -74,7 +110,22 @@ function temperatureAt(curve: HeatCurve, target_J_kg: number, coldest: number, h
 export function tableTemperature_degC(tables: Float64Array, table: number, enthalpy_J_kg: number): number {
   const start = table | 0;
   const position = (enthalpy_J_kg - (tables[start] as number)) * (tables[start + 1] as number);
-  const interval = intervalOf(tables, start, position);
+  return tableAt(tables, start, (tables[start + 2] as number) + 1, position);
+}
+
+/**
+ * Temperature at a position of a table, for loops that have read the table's head once: lowest enthalpy, one over the
+ * spacing and number of intervals stand at its beginning.
+ *
+ * @param tables - tables, one after the other [degC]
+ * @param start - where this one begins [1]
+ * @param most - its intervals and one more [1]
+ * @param position - enthalpy above the lowest, over the spacing [1]
+ * @returns temperature [degC]
+ * @source derived: cubic Hermite
+ */
+export function tableAt(tables: Float64Array, start: number, most: number, position: number): number {
+  const interval = Math.max(0, Math.min(position + 1, most)) | 0;
   const share = position - interval + 1;
   const at = start + HEAD + 4 * interval;
   const bend = (tables[at + 2] as number) + share * (tables[at + 3] as number);

@@ -1,5 +1,5 @@
 import type { HeatCurve } from './enthalpy.ts';
-import { enthalpyTable } from './enthalpy-table.ts';
+import { enthalpyTable, sameCurve } from './enthalpy-table.ts';
 import type { Layer } from './layer.ts';
 
 /** Cells of one layer; cell numbers count from 1, since 0 is the upper platen. */
@@ -51,7 +51,7 @@ export function stackGrid(
   cells: readonly number[],
   ends: { readonly top: HeatCurve; readonly bottom: HeatCurve },
 ): Grid {
-  const shelf: Shelf = { starts: new Map(), tables: [], length: 0 };
+  const shelf: Shelf = { tables: [], length: 0 };
   const parts: GridPart[] = [platenPart(ends.top, contacts_W_m2K[0], shelf)];
   const placed: LayerCells[] = [];
   layers.forEach((layer, index) => {
@@ -97,30 +97,20 @@ function layerPart(layer: Layer, cell_m: number, shelf: Shelf): GridPart {
   };
 }
 
-/** Tables made so far, by what they tabulate: both covers of a belt share one. */
+/** Tables of a grid so far, by what they tabulate: both covers of a belt share one. */
 interface Shelf {
-  readonly starts: Map<string, number>;
-  readonly tables: { at: number; table: Float64Array }[];
+  readonly tables: { readonly at: number; readonly curve: HeatCurve; readonly table: Float64Array }[];
   length: number;
 }
 
 function tableStart(curve: HeatCurve, shelf: Shelf): number {
-  const { specificHeat_J_kgK, specificHeatSlope_J_kgK2: slope = 0, specificHeatCap_J_kgK, melt } = curve;
+  const { specificHeatSlope_J_kgK2: slope = 0, melt } = curve;
   if (slope === 0 && (melt === undefined || melt.heat_J_kg === 0)) return -1;
-  const key = [
-    specificHeat_J_kgK,
-    slope,
-    specificHeatCap_J_kgK,
-    melt?.heat_J_kg,
-    melt?.centre_degC,
-    melt?.width_K,
-  ].join();
-  const known = shelf.starts.get(key);
-  if (known !== undefined) return known;
+  const known = shelf.tables.find((one) => sameCurve(one.curve, curve));
+  if (known !== undefined) return known.at;
   const at = shelf.length;
   const table = enthalpyTable(curve);
-  shelf.tables.push({ at, table });
-  shelf.starts.set(key, at);
+  shelf.tables.push({ at, curve, table });
   shelf.length += table.length;
   return at;
 }

@@ -66,9 +66,22 @@ describe('what a cycle must keep to', () => {
     const times_s = Array.from({ length: 300 }, (_, i) => i * 5);
     const watched = done({ ...alder, times_s });
     expectAlike(watched, done(alder));
-    expect(middle(watched).values_degC?.filter((value) => value === null).length).toBe(
-      times_s.filter((time) => time > watched.marks.open_s).length,
-    );
+    const after = times_s.filter((time) => time > watched.marks.open_s).length;
+    const { values_degC, bondValues, fillValues_m, molarMassShareValues } = middle(watched);
+    for (const values of [values_degC, bondValues, fillValues_m, molarMassShareValues]) {
+      expect(values?.filter((value) => value === null).length).toBe(after);
+    }
+    // What healing and flow have come to never shrinks, and ends as the cycle itself says.
+    for (const [values, end] of [
+      [bondValues, middle(watched).bond],
+      [fillValues_m, middle(watched).fill_m],
+    ] as const) {
+      const seen = (values ?? []).filter((value) => value !== null);
+      seen.forEach((value, i) => {
+        expect(value).toBeGreaterThanOrEqual(seen[i - 1] ?? 0);
+      });
+      expect(seen.at(-1)).toBeCloseTo(end, 5);
+    }
   });
 
   it('[CYCLE-05] halved cells, and a tolerance eight times finer, change the middle by less than 0.02 K', () => {
