@@ -16,6 +16,7 @@ import { nearest } from '@loopwright/plant';
 import { sentence, type Voice, voice } from '@loopwright/words';
 import type { Command } from 'commander';
 import { inputText } from '../input-text.ts';
+import { mapOnAllCores } from '../map-on-all-cores.ts';
 import { nodeVerifier } from '../node-verifier.ts';
 import type { End } from '../program.ts';
 import { progressOnStderr } from '../progress.ts';
@@ -49,6 +50,7 @@ export function addSolve(root: Command, speech: Voice, end: End): void {
         verify,
         explain: call.explain === true,
         progress: progressOnStderr(),
+        mapCycles: mapOnAllCores,
       });
       print(answer);
       end.exitCode = answer.status === 'ok' ? 0 : 1;

@@ -6,7 +6,7 @@ import { defaultsUsed } from './defaults-used.ts';
 import { explained } from './explain.ts';
 import { plainResult } from './plain-result.ts';
 import { readInput } from './read-input.ts';
-import type { NotSettled, PlacedWarning, Topic } from './topic.ts';
+import type { MapCycles, NotSettled, PlacedWarning, Topic } from './topic.ts';
 
 export interface SolveOptions {
   /** Makes the sentences of refusals and warnings. */
@@ -17,6 +17,8 @@ export interface SolveOptions {
   readonly verify?: Verify;
   /** Told how far a long computation is. */
   readonly progress?: (done: number, of: number) => void;
+  /** Computes a map of cycles some quicker way than on this thread alone. */
+  readonly mapCycles?: MapCycles;
 }
 
 /**
@@ -25,10 +27,15 @@ export interface SolveOptions {
  * @param input - anything; usually what a JSON text held
  */
 export async function solve(topic: Topic, input: unknown, options: SolveOptions): Promise<Answer> {
-  const { say, explain = false, verify = nobleVerifier(), progress } = options;
+  const { say, explain = false, verify = nobleVerifier(), progress, mapCycles } = options;
   try {
     const read = readInput(topic.input, input);
-    const { warnings = [], used = {}, notConverged, ...result } = await topic.run(read, { verify, progress });
+    const {
+      warnings = [],
+      used = {},
+      notConverged,
+      ...result
+    } = await topic.run(read, { verify, progress, mapCycles });
     const frame = {
       warnings: warnings.map((each) => warned(each, say)),
       engine: engineVersion,

@@ -1,3 +1,4 @@
+import type { CycleMapInput, MapPoint } from '@loopwright/engine/press';
 import type { Warning } from '@loopwright/engine/refusal';
 import type { Worked } from '@loopwright/engine/worked';
 import type { Verify } from '@loopwright/records/log';
@@ -29,7 +30,12 @@ export interface Tools {
   readonly verify: Verify;
   /** Told how far a long computation is. */
   readonly progress?: ((done: number, of: number) => void) | undefined;
+  /** Computes a map of cycles some quicker way, such as on all cores; its points must be the same. */
+  readonly mapCycles?: MapCycles | undefined;
 }
+
+/** All points of a map of cycles. */
+export type MapCycles = (input: CycleMapInput, tools: Pick<Tools, 'progress'>) => Promise<readonly MapPoint[]>;
 
 /** One row of the table of topics: a public question with its public form. */
 export interface Topic<I = unknown, O extends object = object> {

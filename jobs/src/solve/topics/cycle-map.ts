@@ -39,7 +39,10 @@ export const cycleMapTopic = topic({
       .meta({ description: 'Shift by shift, in it dwell by dwell, in it pressure by pressure; at most 4,800' }),
   }),
   formulas: [],
-  run: (input: CycleMapInput, tools: Tools) => ({ cells: cellsOf(input, tools), used: usedBy(input) }),
+  run: async (input: CycleMapInput, tools: Tools) => ({
+    cells: await (tools.mapCycles ?? onThisThread)(input, tools),
+    used: usedBy(input),
+  }),
   worked: () => [],
 });
 
@@ -57,7 +60,7 @@ function usedBy({
   };
 }
 
-function cellsOf(input: CycleMapInput, { progress }: Tools): readonly MapPoint[] {
+async function onThisThread(input: CycleMapInput, { progress }: Pick<Tools, 'progress'>): Promise<MapPoint[]> {
   const cells: MapPoint[] = [];
   const shifts = input.map.shift_K.length;
   for (const points of cycleMap(input)) {
