@@ -1,7 +1,7 @@
 import '../tools/node-version.mjs';
 import { setUp } from '../tools/setup.mjs';
 
-const benches = { path: './path.mjs', app: './app.mjs' };
+const benches = { path: './path.mjs', cycle: './cycle.mjs', app: './app.mjs' };
 const asked = process.argv.slice(2);
 const unknown = asked.find((name) => !Object.hasOwn(benches, name));
 if (unknown !== undefined) {
