@@ -5,6 +5,7 @@ import {
   sizesWitnessed,
   type WitnessFailure,
 } from '../log/countersignatures.ts';
+import type { LogEvent } from '../log/log-event.ts';
 import type { Verify } from '../log/signing.ts';
 import type { Failure, LogWarning } from '../log/verdict.ts';
 import { type ExportVerdict, verifyExport } from '../log/verify-export.ts';
@@ -36,15 +37,21 @@ export interface ArchiveVerdict extends Omit<ExportVerdict, 'failure' | 'warning
  *
  * @param content - of the file
  * @param verify - checks a signature
+ * @param heard - hears of every event found whole, in order
  */
-export async function verifyArchive(content: ArchiveContent, verify: Verify): Promise<ArchiveVerdict> {
+export async function verifyArchive(
+  content: ArchiveContent,
+  verify: Verify,
+  heard: (event: LogEvent, id: string) => void = () => undefined,
+): Promise<ArchiveVerdict> {
   const { log, blobs, witnesses = new Uint8Array(), others = [] } = content;
   const sizes = sizesWitnessed(witnesses);
   const marks = new Map<string, Map<number, Mark>>();
   const named: NamedBlob[] = [];
   const verdict = await verifyExport(log, {
     verify,
-    onEvent: (event, _id, { line, states }) => {
+    onEvent: (event, id, { line, states }) => {
+      heard(event, id);
       named.push(...blobsNamed(event.blobs, line - 1));
       const state = states.at(-1);
       if (state !== undefined && sizes.get(state.device)?.has(state.size))

@@ -19,6 +19,7 @@ import type {
   StoreState,
   Verification,
 } from './plant-store.ts';
+import { seenLog } from './seen-log.ts';
 import { nothingFolded } from './snapshot.ts';
 import { askToPersist, installation, storageState } from './storage-state.ts';
 import type { StoreCore } from './store-core.ts';
@@ -240,7 +241,7 @@ export class BrowserStore implements PlantStore {
         id: own.device,
         keyCanBeCopied: copyable,
         installation: installation(),
-        onlyHere: own.size,
+        onlyHere: own.size - seenLog(memory.logs.find(({ device }) => device === own.device) ?? own).size,
         clockJumped_s: jumped_s,
       },
       storage: { ...this.#storage, reserve: reserve.state, secondCopy: parts.copy.state },

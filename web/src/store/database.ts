@@ -1,4 +1,4 @@
-import type { Checkpoint } from '@loopwright/records/log';
+import type { Checkpoint, Countersignature } from '@loopwright/records/log';
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames } from 'idb';
 import type { Snapshot } from './snapshot.ts';
 import { StoreError } from './store-error.ts';
@@ -24,6 +24,8 @@ export interface LogRow {
   readonly publicKey: Uint8Array;
   /** The latest signed statement of its size that is known. */
   readonly checkpoint?: Checkpoint;
+  /** What others said that they saw of it, of each the one that covers most. */
+  readonly witnesses?: readonly Countersignature[];
 }
 
 /** The device's key: two halves that cannot be read, or plain bytes where the browser knows no better. */

@@ -5,6 +5,7 @@ import {
   type LogToExport,
   signCheckpoint,
   withEvent,
+  writeCountersignatures,
   writeExport,
 } from '@loopwright/records/log';
 import { strToU8 } from 'fflate';
@@ -22,7 +23,11 @@ export async function exportPlant(core: StoreCore): Promise<Blob> {
   const logs = await logsToExport(core, rows);
   const log = await writeExport(plant, logs, core.parts.device.key.sign);
   const names = [...new Set([...rows.values()].flat().flatMap((row) => eventOf(row).blobs.map((blob) => blob.sha256)))];
-  return writeArchive(strToU8(log), names, async (name) => (await db.get('blobs', name))?.bytes);
+  const witnesses = core.memory.logs.flatMap((each) => each.witnesses ?? []);
+  return writeArchive(strToU8(log), names, {
+    blob: async (name) => (await db.get('blobs', name))?.bytes,
+    witnesses: strToU8(writeCountersignatures(witnesses)),
+  });
 }
 
 /** This device's log first, vouched for now; then those of others as far as they vouched for them. */

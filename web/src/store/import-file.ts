@@ -1,11 +1,5 @@
-import {
-  type Checkpoint,
-  type Failure,
-  type LogEvent,
-  sha256Hex,
-  type Verify,
-  verifyExport,
-} from '@loopwright/records/log';
+import { type ArchiveFailure, verifyArchive } from '@loopwright/records/archive';
+import { type Checkpoint, type LogEvent, sha256Hex, type Verify } from '@loopwright/records/log';
 import type { EventRow, LogRow } from './database.ts';
 import { eventRow } from './event-row.ts';
 import type { ImportPreview } from './plant-store.ts';
@@ -29,7 +23,7 @@ export interface ImportFile {
  * @throws StoreError `file-verdict` and those of `readArchive`
  */
 export async function readImport(file: Blob, verify: Verify): Promise<ImportFile> {
-  const { log, blobs } = await readArchive(file);
+  const { log, blobs, ...beside } = await readArchive(file);
   for (const [name, bytes] of blobs) if (sha256Hex(bytes) !== name) throw new StoreError('file-blob', { name });
   const events: LogEvent[] = [];
   const ids: string[] = [];
@@ -37,20 +31,23 @@ export async function readImport(file: Blob, verify: Verify): Promise<ImportFile
     events.push(event);
     ids.push(id);
   };
-  const { failure, plant, logs, warnings } = await verifyExport(log, { verify, onEvent });
+  // The blobs have been held against their names; those that the file lacks may be here already.
+  const found = await verifyArchive({ log, blobs: new Map(), ...beside }, verify, onEvent);
+  const { failure, plant, logs, countersignatures } = found;
   const lines = new TextDecoder().decode(log).trimEnd().split('\n');
   if (failure !== undefined || plant === undefined) throw badExport(failure ?? { verdict: 'bad-envelope' }, lines);
   const rows = events.map((event, i) => eventRow({ event, id: ids[i] ?? '', line: lines[i + 1] ?? '' }, i));
   const { checkpoints } = JSON.parse(lines.at(-1) ?? '') as { readonly checkpoints: readonly Checkpoint[] };
   const logRows = logs.map(({ publicKey, state }, i) => {
     const checkpoint = checkpoints[i];
-    return { plant, device: state.device, publicKey, ...(checkpoint === undefined ? {} : { checkpoint }) };
+    const witnesses = countersignatures.filter(({ statement }) => statement.device === state.device);
+    return { plant, device: state.device, publicKey, witnesses, ...(checkpoint === undefined ? {} : { checkpoint }) };
   });
   const notWitnessed = logs.reduce((sum, { state, witnessed }) => sum + state.size - witnessed, 0);
-  return { plant, rows, events, logs: logRows, blobs, notWitnessed: warnings.length === 0 ? 0 : notWitnessed };
+  return { plant, rows, events, logs: logRows, blobs, notWitnessed };
 }
 
-function badExport({ verdict, at }: Failure, lines: readonly string[]): StoreError {
+function badExport({ verdict, at }: ArchiveFailure, lines: readonly string[]): StoreError {
   const version = verdict === 'bad-envelope' ? versionOf(lines[at ?? 0]) : 0;
   if (version > knownVersion) return new StoreError('file-newer', { version, known: knownVersion });
   return new StoreError('file-verdict', { verdict, ...(at === undefined ? {} : { line: at + 1 }) });

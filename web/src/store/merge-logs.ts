@@ -1,5 +1,6 @@
 import { emptyLog, type LogState, withEvent } from '@loopwright/records/log';
 import { causalOrder } from './causal-order.ts';
+import { mergeCountersignatures } from './countersign-logs.ts';
 import type { EventRow, LogRow } from './database.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';
 import { foldMore } from './fold-events.ts';
@@ -45,12 +46,14 @@ export function mergeLogs(
   };
 }
 
-/** Logs known after a file was added: for each device the statement that covers most. */
+/** Logs known after a file was added: for each device the statement that covers most, and of each witness too. */
 export function mergeLogRows(here: readonly LogRow[], given: readonly LogRow[]): readonly LogRow[] {
   const best = new Map<string, LogRow>();
   for (const log of [...here, ...given]) {
     const before = best.get(log.device);
-    if ((before?.checkpoint?.size ?? -1) < (log.checkpoint?.size ?? 0)) best.set(log.device, log);
+    const row = (before?.checkpoint?.size ?? -1) < (log.checkpoint?.size ?? 0) ? log : (before ?? log);
+    const witnesses = mergeCountersignatures(before?.witnesses, log.witnesses);
+    best.set(log.device, witnesses.length === 0 ? row : { ...row, witnesses });
   }
   return [...best.values()];
 }

@@ -1,7 +1,7 @@
-import { emptyLog } from '@loopwright/records/log';
+import { type Checkpoint, deviceOf, emptyLog } from '@loopwright/records/log';
 import { type Batch, makeBatch, type PreparedChange, type Writer } from './batch.ts';
 import { type Clocks, clockJump, type Moment, momentOf } from './clock-watch.ts';
-import type { Database, EventRow, Writing } from './database.ts';
+import type { Database, EventRow, LogRow, Writing } from './database.ts';
 import { clockJumped } from './device-events.ts';
 import type { DeviceCrypto } from './device-key.ts';
 import { beginFreshJournal } from './fresh-journal.ts';
@@ -126,7 +126,7 @@ export class StoreCore {
   async write(batch: Batch, { snapshot = false } = {}): Promise<Saved> {
     const { rows, blobs, folded, checkpoint } = batch;
     const { own } = folded;
-    const log = { plant: own.plant, device: own.device, publicKey: this.parts.device.key.publicKey, checkpoint };
+    const log = this.ownLog(own.plant, checkpoint);
     await this.commit((tx) => [
       ...rows.map((row) => tx.objectStore('events').add(row)),
       ...blobs.map((blob) => tx.objectStore('blobs').put(blob)),
@@ -142,6 +142,14 @@ export class StoreCore {
     this.memory = { ...memory, shown: own.plant, folded, snapshotSize, logs: [log, ...others] };
     this.onChange();
     return { events: batch.rows.map(savedEvent), size: folded.size };
+  }
+
+  /** This device's log in a plant, with what others said of it so far. */
+  ownLog(plant: string, checkpoint: Checkpoint, known: readonly LogRow[] = this.memory.logs): LogRow {
+    const { publicKey } = this.parts.device.key;
+    const device = deviceOf(publicKey);
+    const witnesses = known.find((log) => log.plant === plant && log.device === device)?.witnesses;
+    return { plant, device, publicKey, checkpoint, ...(witnesses === undefined ? {} : { witnesses }) };
   }
 
   /** Writes the first events of a plant, or many at once, and shows that plant. */

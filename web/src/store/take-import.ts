@@ -1,5 +1,7 @@
 import { noEvent } from '@loopwright/records/log';
 import { prepared } from './batch.ts';
+import { momentOf } from './clock-watch.ts';
+import { countersignLogs } from './countersign-logs.ts';
 import type { EventRow, LogRow, StoreSchema } from './database.ts';
 import { type MetLog, met } from './device-events.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';
@@ -34,11 +36,13 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
   const { publicKey } = device.key;
   const merged = mergeLogs(here, file.rows, { plant, publicKey });
   const isShown = core.memory.shown === plant && here.length > 0;
-  if (merged.added.length === 0 && isShown) throw new StoreError('file-nothing-new');
-  const logs = mergeLogRows(knownLogs, file.logs);
+  const known = mergeLogRows(knownLogs, file.logs);
+  if (merged.added.length === 0 && isShown && !isSeenFurther(known, knownLogs))
+    throw new StoreError('file-nothing-new');
+  const logs = await countersignLogs(known, device.key, momentOf(core.parts.clocks).at);
   const changes = core.withClock(await prepared([met(headsOf(logs, merged.rows))]));
   const { rows, folded, checkpoint } = await core.batch(merged.folded, changes);
-  const own: LogRow = { plant, device: folded.own.device, publicKey, checkpoint };
+  const own = core.ownLog(plant, checkpoint, logs);
   await core.commit((tx) => [
     ...[...merged.added, ...merged.moved, ...rows].map((row) => tx.objectStore('events').put(row)),
     ...blobsOf(file).map((blob) => tx.objectStore('blobs').put(blob)),
@@ -49,6 +53,15 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
   await core.parts.copy.add({ rows: [...merged.added, ...rows], logs: [...logs, own], blobs: blobsOf(file) });
   const events = [...merged.added, ...rows].map((row) => ({ ...row, type: eventOf(row).type }));
   return { events: events.map(({ id, device, seq, type }) => ({ id, device, seq, type })), size: folded.size };
+}
+
+/** Whether somebody else has seen more of a log than was known here. */
+function isSeenFurther(logs: readonly LogRow[], before: readonly LogRow[]): boolean {
+  return logs.some((log) => {
+    const known = before.find(({ device }) => device === log.device);
+    const sizes = new Map(known?.witnesses?.map(({ statement }) => [statement.witness, statement.size]));
+    return (log.witnesses ?? []).some(({ statement }) => (sizes.get(statement.witness) ?? -1) < statement.size);
+  });
 }
 
 function blobsOf({ blobs }: ImportFile): StoreSchema['blobs']['value'][] {

@@ -2,6 +2,7 @@ import { nobleVerifier, verifyExport } from '@loopwright/records/log';
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { alone } from '../../../records/test/verifier/both-verifiers.ts';
 import { type StoreServer, serveStorePage } from './support/store-server.ts';
 import { type Device, newDevice, type StoreWindow } from './support/store-tab.ts';
 
@@ -304,6 +305,44 @@ describe('export and import', () => {
     }, Buffer.from(back).toString('base64'));
     expect(joined).toMatchObject({ relation: 'same', left: 9, own: [true, false] });
     expect(joined.broken).toBeUndefined();
+    await Promise.all([tab.close(), taker.close()]);
+  });
+
+  test('[STORE-22] another device that takes the file bears witness; what it has seen is no longer on one device only', async () => {
+    const tab = await openIn(device, 'witnessed');
+    await tab.evaluate(async () => {
+      const { page, store } = window as unknown as StoreWindow;
+      await store.startPlant('Quillmoor Annexe');
+      await store.append([page.roll('a', 1), page.roll('b', 2)]);
+    });
+    const take = (where: Page, bytes: Uint8Array) =>
+      where.evaluate(async (text) => {
+        const { page, store } = window as unknown as StoreWindow;
+        const file = new Blob([Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))]);
+        const before = store.current().device.onlyHere;
+        await store.takeImport(await store.previewImport(file));
+        const again = await page.faultOf(async () => store.takeImport(await store.previewImport(file)));
+        return { before, after: store.current().device.onlyHere, again };
+      }, Buffer.from(bytes).toString('base64'));
+    const taker = await openIn(other, 'witness');
+    await take(taker, await exported(tab));
+    const back = await exported(taker);
+    expect((await alone(back)).logs).toMatchObject([{ seenBy: 0 }, { size: 3, seenBy: 1, seenTo: 3 }]);
+    // Its own note that it met the other is all that nobody else has seen.
+    expect(await take(tab, back)).toEqual({ before: 3, after: 1, again: 'file-nothing-new' });
+    const both = await alone(await exported(tab));
+    expect(both).toMatchObject({
+      verdict: 'ok',
+      logs: [
+        { size: 4, seenTo: 3 },
+        { size: 1, seenBy: 1 },
+      ],
+    });
+    await tab.evaluate(async () => {
+      const { page, store } = window as unknown as StoreWindow;
+      await store.append([page.roll('c', 3)]);
+    });
+    expect(await tab.evaluate(() => (window as unknown as StoreWindow).store.current().device.onlyHere)).toBe(2);
     await Promise.all([tab.close(), taker.close()]);
   });
 

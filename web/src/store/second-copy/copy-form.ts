@@ -25,7 +25,8 @@ export function entryLine({
 }): string {
   const entry: CopyEntry = {
     rows: rows.map(({ plant, device, seq, line }) => ({ plant, device, seq, line })),
-    logs: logs.map(({ publicKey, ...log }) => ({ ...log, key: [...publicKey] })),
+    // What witnesses said can be had from them again, and would be written with every append.
+    logs: logs.map(({ publicKey, witnesses: _, ...log }) => ({ ...log, key: [...publicKey] })),
   };
   const text = JSON.stringify(entry);
   return `${sha256Hex(text)} ${text}\n`;

@@ -72,6 +72,9 @@ export const tablesDe: Readonly<Record<keyof typeof tablesEn, string>> = {
   'everything.out': 'Alles exportieren',
   'everything.out.help':
     'Alle Aufzeichnungen von {name}, unterschrieben, mit Bildern und Kurven, in einer Datei. Eine Kopie auf einem anderen Gerät aufbewahren: Was nur ein Gerät hat, geht mit ihm verloren.',
+  'everything.verifier': 'Prüfprogramm laden',
+  'everything.verifier.help':
+    'Wer die Datei prüfen soll, muss dieser App nicht glauben: Ein Programm aus einer Datei, für Node oder einen Browser, sagt, ob sie ganz ist.',
   'everything.out.making': '{count, plural, one {# Aufzeichnung wird} other {# Aufzeichnungen werden}} geschrieben …',
   'everything.out.done': '{file} ({size} MB) liegt bei den Downloads dieses Browsers. Auf ein anderes Gerät kopieren.',
   'everything.in': 'Exportdatei importieren',

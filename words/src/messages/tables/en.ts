@@ -68,6 +68,9 @@ export const tablesEn = {
   'everything.out': 'Export everything',
   'everything.out.help':
     'All records of {name}, signed, with pictures and curves, in one file. Keep a copy on another device: what only one device has is lost with it.',
+  'everything.verifier': 'Download the verifier',
+  'everything.verifier.help':
+    'Whoever is to check the file need not trust this app: a program of one file, which runs in Node or a browser, says whether it is whole.',
   'everything.out.making': 'Writing {count, plural, one {# record} other {# records}} …',
   'everything.out.done': '{file} ({size} MB) is among this browser’s downloads. Copy it to another device.',
   'everything.in': 'Import an export file',

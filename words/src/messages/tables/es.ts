@@ -70,6 +70,9 @@ export const tablesEs: Readonly<Record<keyof typeof tablesEn, string>> = {
   'everything.out': 'Exportar todo',
   'everything.out.help':
     'Todos los registros de {name}, firmados, con imágenes y curvas, en un archivo. Guardar una copia en otro dispositivo: lo que solo tiene uno se pierde con él.',
+  'everything.verifier': 'Descargar el verificador',
+  'everything.verifier.help':
+    'Quien vaya a comprobar el archivo no tiene que fiarse de esta app: un programa de un solo fichero, para Node o un navegador, dice si está íntegro.',
   'everything.out.making': 'Escribiendo {count, plural, one {# registro} other {# registros}} …',
   'everything.out.done': '{file} ({size} MB) está en las descargas de este navegador. Copiarlo a otro dispositivo.',
   'everything.in': 'Importar un archivo exportado',

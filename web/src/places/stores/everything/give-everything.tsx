@@ -52,9 +52,16 @@ export function GiveEverything({ store, state, now }: GiveEverythingProps) {
           : null}
         {progress.at === 'failed' ? progress.refused : null}
       </p>
+      <p>{say('everything.verifier.help')}</p>
+      <a className="button" href={verifier} download>
+        {say('everything.verifier')}
+      </a>
     </section>
   );
 }
+
+/** Lies beside the page in every build. */
+const verifier = '/verify-record.mjs';
 
 /** What every file system takes. */
 function fileName(name: string): string {
