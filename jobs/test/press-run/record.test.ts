@@ -138,7 +138,7 @@ describe('record', () => {
     // 2000 mm apart slack, 2018 mm tight: 0.9 %, the set elongation of the line. Derived: (2018 - 2000) / 2000.
     checkAgainst({
       id: 'VAL-RUN-TENSION',
-      topic: 'tension',
+      topic: 'loop',
       inputs: 'marks 2000 mm apart slack, 2018 mm tight',
       published: 0.009,
       ours: record.tension?.elongation.value ?? 0,

@@ -1,14 +1,18 @@
+import { pageClock } from './steady-clock.ts';
 import { StoreError } from './store-error.ts';
 
 /** The two clocks of a device; handed in, so that tests can turn them. */
 export interface Clocks {
   /** Wall clock [ms since 1970]. People and networks set it. */
   readonly now: () => number;
-  /** Time since this page started [ms], never set back. */
+  /** Time since this page started [ms], with its sleep, never set back. */
   readonly up: () => number;
 }
 
-export const ownClocks: Clocks = { now: () => Date.now(), up: () => performance.now() };
+/** Of this page; what times a run rests on them too, so they go on while the device sleeps. */
+export function ownClocks(): Clocks {
+  return { now: () => Date.now(), up: pageClock() };
+}
 
 /** A jump of the wall clock against the steady one. */
 export interface ClockJump {

@@ -32,7 +32,7 @@ const longTail = 32;
  * @throws StoreError `no-storage`, `newer`
  */
 export async function openStore(options: StoreOptions = {}): Promise<PlantStore> {
-  const { name = 'loopwright', clocks = ownClocks, reserveAfter_ms = 15_000, onBlocked = () => undefined } = options;
+  const { name = 'loopwright', clocks = ownClocks(), reserveAfter_ms = 15_000, onBlocked = () => undefined } = options;
   let core: StoreCore | undefined;
   const db = await openDatabase(name, { onBlocked, onLost: (why) => core?.close(why) });
   const [device, storage] = await Promise.all([deviceCrypto(db), storageState()]);
