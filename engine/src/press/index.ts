@@ -10,6 +10,7 @@ export {
 export { cycle } from './cycle/cycle.ts';
 export type {
   BareFace,
+  ColumnDeviations,
   CycleInput,
   Platen,
   PlatenControl,
@@ -22,6 +23,7 @@ export type {
 export { type CycleMapInput, cycleMap, type MapPoint } from './cycle/cycle-map.ts';
 export type {
   BeltResult,
+  ColumnResult,
   Cycle,
   CycleMarks,
   CycleNotConverged,

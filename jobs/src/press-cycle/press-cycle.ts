@@ -121,18 +121,14 @@ function electricity(ground: CycleGround, cycle: Cycle): Pick<PressCycle, 'curre
   };
 }
 
-/** The same cycle with platens that are off by what was measured at the right edge; the sensors sit in the middle. */
+/** The same cycle with the column at the right edge, where the platens are off by what was measured. */
 function edgeGrade({ things, input }: CycleGround): PressCycle['edge'] {
   const { rightEdge_K } = things.press;
   if (rightEdge_K === undefined || rightEdge_K === 0) return undefined;
-  const recipe = {
-    ...input.recipe,
-    top_degC: input.recipe.top_degC + rightEdge_K,
-    bottom_degC: input.recipe.bottom_degC + rightEdge_K,
-  };
-  const run = runCycle({ ...input, recipe });
-  if (run.status !== 'ok') return undefined;
-  return { grade: run.grade, reasons: run.reasons, off: computed('temperatureDifference', rightEdge_K) };
+  const run = runCycle({ ...input, columns: { left_K: 0, right_K: rightEdge_K } });
+  if (run.status !== 'ok' || run.columns === undefined) return undefined;
+  const { grade, reasons } = run.columns.right;
+  return { grade, reasons, off: computed('temperatureDifference', rightEdge_K) };
 }
 
 function beltOf(ground: CycleGround, { belt, marks }: Cycle, curve: CycleCurve): CycleBelt {

@@ -146,5 +146,11 @@ export const cycleProbes = {
       }),
     )
     .meta({ description: 'Places whose history is wanted' }),
+  columns: z.exactOptional(
+    z.strictObject({
+      left_K: number('K', 'How much the platens are hotter on the left than in the middle, at their set points'),
+      right_K: number('K', 'How much they are hotter on the right'),
+    }),
+  ),
   times_s: z.exactOptional(z.array(number('s', 'Time for which values are wanted'))),
 };

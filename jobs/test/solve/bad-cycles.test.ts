@@ -147,6 +147,12 @@ describe('press cycles with steps, bare faces and water', () => {
     });
   });
 
+  it('[SOLVE-30] columns are answered with fusion and grade of each, and the worst', async () => {
+    const edge = await answer({ columns: { left_K: 0, right_K: -14 }, ...recipeWith({ dwell_s: 10 }) });
+    expect(edge).toMatchObject({ columns: { worst: 'right', right: { grade: 'not-filled' } } });
+    expect(await refused({ columns: { left_K: 0, right_K: 99 } })).toMatchObject({ path: 'columns.right_K' });
+  });
+
   it('[SOLVE-30] bare faces and water are taken; water on a platen above 100 degC is warned of', async () => {
     const face = { faces: 'up', length_m: 0.05, emissivity: 0.1, area_m2: 0.045 };
     const water = { inlet_degC: 15, flow_kg_s: 0.03, transferUnits: 1 };

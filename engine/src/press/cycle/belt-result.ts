@@ -41,8 +41,10 @@ export function fusionOf(fusion: FusionParameters, { healing, flow, scission }: 
  * @source derived: extremes and means over the belt's cells and faces
  * @verified CYCLE-01 healing
  */
-export function beltResult(run: PressRun, pressures: Pressures): BeltResult {
-  const { fusion, beltPlaces, history } = run;
+export function beltResult(
+  { fusion, beltPlaces, history }: Pick<PressRun, 'fusion' | 'beltPlaces' | 'history'>,
+  pressures: Pressures,
+): BeltResult {
   const { sums, peak, now } = history;
   const span = lastSpan(pressures);
   const least = { healing: Number.POSITIVE_INFINITY, flow: Number.POSITIVE_INFINITY };

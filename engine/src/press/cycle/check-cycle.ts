@@ -4,6 +4,7 @@ import { checkStack } from '../stack/check-stack.ts';
 import { checkRecipe } from './check-recipe.ts';
 import { coolsTowards_degC } from './cooling.ts';
 import type { BareFace, CycleInput, Platen, PlatenControl } from './cycle-input.ts';
+import { highestSetPoints, recipePlan } from './recipe-plan.ts';
 
 // The limits catch wrong units and keep the work bounded; they are not advice.
 const ambient: Limits = { min: -40, max: 70, unit: 'degC' };
@@ -49,6 +50,8 @@ const waterLimits = {
   from_degC: temperature,
 } as const satisfies Record<string, Limits>;
 const ways: ReadonlySet<string> = new Set(['up', 'down', 'side']);
+const deviation: Limits = { min: -50, max: 50, unit: 'K' };
+const leastExcess_K = 50;
 const mostProbes = 500;
 const mostTimes = 100_000;
 const time: Limits = { min: 0, max: 1e6, unit: 's' };
@@ -78,7 +81,18 @@ export function checkCycle(input: CycleInput): void {
   checkFields(input.supply, 'supply', supplyLimits);
   checkRecipe(input.recipe);
   checkCooling(input);
+  checkColumns(input);
   checkWanted(input);
+}
+
+/** A deviation is stated at the set point: that must be well above the air. */
+function checkColumns({ columns, recipe, ambient_degC }: CycleInput): void {
+  if (columns === undefined) return;
+  checkFields(columns, 'columns', { left_K: deviation, right_K: deviation });
+  const min = ambient_degC + leastExcess_K;
+  const { top_degC, bottom_degC } = highestSetPoints(recipePlan(recipe));
+  inRange(top_degC, 'recipe.top_degC', { ...temperature, min });
+  inRange(bottom_degC, 'recipe.bottom_degC', { ...temperature, min });
 }
 
 function checkFields(given: object, path: string, limits: Readonly<Record<string, Limits>>): void {

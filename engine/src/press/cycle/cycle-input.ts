@@ -103,6 +103,12 @@ export interface Probe {
   readonly fraction: number;
 }
 
+/** How much the platens are hotter than in their middle while they hold their set points; negative where they are cooler. */
+export interface ColumnDeviations {
+  readonly left_K: number;
+  readonly right_K: number;
+}
+
 /** A press, a stack in it, a supply and a recipe: one press cycle. */
 export interface CycleInput {
   /** Top first. */
@@ -118,6 +124,8 @@ export interface CycleInput {
   readonly recipe: Recipe;
   readonly fusion?: Partial<FusionParameters> | undefined;
   readonly probes: readonly Probe[];
+  /** Left and right of the middle, where the sensors sit: what becomes of the belt there too. */
+  readonly columns?: ColumnDeviations | undefined;
   /** Times at which values are wanted, in any order. */
   readonly times_s?: readonly number[] | undefined;
 }

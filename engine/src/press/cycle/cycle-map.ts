@@ -14,7 +14,7 @@ import { restoreRun, saveRun } from './saved-run.ts';
 import { jumpSetPoints } from './set-points.ts';
 
 /** A cycle and what is varied round it. Heat-up is computed once for all dwells, a thermal history once for all pressures. */
-export interface CycleMapInput extends Omit<CycleInput, 'probes' | 'times_s'> {
+export interface CycleMapInput extends Omit<CycleInput, 'probes' | 'times_s' | 'columns'> {
   readonly map: {
     /** Added to both set points. */
     readonly shift_K: readonly number[];

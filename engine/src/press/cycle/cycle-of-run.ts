@@ -2,6 +2,7 @@ import { heatContent_J_m2 } from '../march/cells.ts';
 import { endField } from '../march/end.ts';
 import { slabField } from '../march/slab.ts';
 import { beltResult, fusionOf, gradeOfBelt } from './belt-result.ts';
+import { columnResults } from './columns.ts';
 import type { Cycle, PlatenResult, ProbeResult, SensorResult, Values } from './cycle-result.ts';
 import type { PressRun } from './press-run.ts';
 import { closePressures, flowAt, lastSpan, spanAt } from './pressure-spans.ts';
@@ -41,6 +42,7 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
   const { top, bottom } = march.slab;
   closePressures(run.pressures, run.history, run.beltPlaces);
   const belt = beltResult(run, run.pressures);
+  const graded = gradeOfBelt(run.fusion, run.pressures, belt);
   const area_m2 = input.top.area_m2;
   const supplied_J_m2 = (top.numbers[SUPPLIED] as number) + (bottom.numbers[SUPPLIED] as number);
   const lost_J_m2 = (top.numbers[LOST] as number) + (bottom.numbers[LOST] as number);
@@ -67,7 +69,8 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
     balanceResidual:
       Math.abs(stored_J_m2 + lost_J_m2 - supplied_J_m2) / Math.max(supplied_J_m2, Math.abs(stored_J_m2), 1),
     steps: run.steps,
-    ...gradeOfBelt(run.fusion, run.pressures, belt),
+    ...graded,
+    ...columnResults(run, { belt, ...graded }),
     ...warningsOf(run),
   };
 }

@@ -54,6 +54,13 @@ export interface BeltResult {
   readonly atOpenMax_degC: number;
 }
 
+/** What became of the belt in one column of the platens. */
+export interface ColumnResult {
+  readonly belt: BeltResult;
+  readonly grade: Grade;
+  readonly reasons: readonly GradeReason[];
+}
+
 /** When something happened, counted from switching on. */
 export interface CycleMarks {
   readonly ready_s: number;
@@ -86,6 +93,13 @@ export interface Cycle {
   readonly steps: number;
   readonly grade: Grade;
   readonly reasons: readonly GradeReason[];
+  /** Left and right of the middle, where that was asked for. */
+  readonly columns?: {
+    readonly left: ColumnResult;
+    readonly centre: ColumnResult;
+    readonly right: ColumnResult;
+    readonly worst: 'left' | 'centre' | 'right';
+  };
   /** What the computation leaves out here. */
   readonly warnings?: readonly Warning[];
 }

@@ -4,6 +4,7 @@ import { sensorInside } from '../march/inside.ts';
 import { type MarchFailure, tryAccurateStep } from '../march/march.ts';
 import { timeOf } from '../march/slab.ts';
 import { acceptStep, tryStep } from '../march/step.ts';
+import type { Column } from './columns.ts';
 import { firstSwitch_s, limitPassed, passLimit } from './controller.ts';
 import { closeStep, recordStep } from './history.ts';
 import type { PressRun } from './press-run.ts';
@@ -77,6 +78,12 @@ function take(run: PressRun, step_s: number): void {
   noteBond(run, step_s);
   takeSamples(run, step_s);
   closeStep(run.history);
+  for (let i = 0; i < run.columns.length; i += 1) {
+    const { history, view } = run.columns[i] as Column;
+    view.bent = slab.bent;
+    recordStep(history, view, step_s);
+    closeStep(history);
+  }
   acceptStep(slab, step_s);
   run.steps += 1;
 }

@@ -9,6 +9,7 @@ import type { HeatCurve } from '../stack/enthalpy.ts';
 import { type Grid, stackGrid } from '../stack/grid.ts';
 import { type Place, probePlace } from '../stack/probe-place.ts';
 import { cellCounts } from './cell-counts.ts';
+import { type Column, columnEdges, makeColumns } from './columns.ts';
 import { controlParts, startControl } from './controller.ts';
 import type { CycleInput, Platen } from './cycle-input.ts';
 import { facesLaw } from './faces-law.ts';
@@ -44,6 +45,8 @@ export interface PressRun {
   /** What the phase in hand waits for. */
   readonly goal: Goals;
   readonly pressures: Pressures;
+  /** Left and right of the middle, where asked for. */
+  readonly columns: readonly Column[];
   /** True once a ramp has begun. */
   ramped: boolean;
   cooling: boolean;
@@ -129,6 +132,7 @@ export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: n
   const { recipe, top, bottom } = input;
   const slab = makeSlab({
     cells: copyCells(cells),
+    edges: columnEdges(input, cells),
     top: endParts(top, press.laws.top, input),
     bottom: endParts(bottom, press.laws.bottom, input),
     heaters: heatersOf(input),
@@ -152,6 +156,7 @@ export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: n
       bottomWater_degC: Number.NEGATIVE_INFINITY,
     },
     pressures: onePressure(recipe.pressure_Pa),
+    columns: makeColumns(slab, press, recipe.pressure_Pa),
     ramped: false,
     cooling: false,
     waterFrom_degC: Number.NEGATIVE_INFINITY,

@@ -50,7 +50,9 @@ function runStep(run: PressRun, step: PlanStep, marks: MutableMarks): PhaseOutco
       return runHold(run, step, marks);
     case 'pressure': {
       const time_s = timeOf(run.march.slab);
-      changePressure(run.pressures, run.history, { beltPlaces: run.beltPlaces, time_s, pressure_Pa: step.pressure_Pa });
+      for (const { pressures, history } of [run, ...run.columns]) {
+        changePressure(pressures, history, { beltPlaces: run.beltPlaces, time_s, pressure_Pa: step.pressure_Pa });
+      }
       marks.stepEnds_s[step.given] = time_s;
       return undefined;
     }

@@ -141,8 +141,9 @@ function loopTime_s({ cells, top, bottom, heaters }: Slab, side: 'top' | 'bottom
   return full_W_m2 > 0 ? capacity_J_m2K / (gain_1_K * full_W_m2) : Number.POSITIVE_INFINITY;
 }
 
-function forgetStages({ cells, top, bottom }: Slab): void {
+function forgetStages({ cells, edges, top, bottom }: Slab): void {
   clearStages(cells);
+  for (const edge of edges) clearStages(edge.cells);
   clearEnd(top);
   clearEnd(bottom);
 }

@@ -4,6 +4,7 @@ import type { Grid } from '../stack/grid.ts';
 import { bendField } from './bend-field.ts';
 import { type CellParts, type Cells, makeCells, record } from './cells.ts';
 import { chainRow } from './chain.ts';
+import type { Edge } from './edge.ts';
 import { type End, type EndParts, makeEnd } from './end.ts';
 import type { Heaters } from './heaters.ts';
 import { makeSource, type Source } from './source.ts';
@@ -23,6 +24,8 @@ export interface Slab {
   readonly bottom: End;
   readonly heaters: Heaters;
   readonly source: Source | undefined;
+  /** Stacks beside the middle that go along with it. */
+  readonly edges: readonly Edge[];
   /** See `slabField`. */
   readonly numbers: Float64Array;
   /** What heaters and losses bend, see `bend-plates.ts`. */
@@ -78,6 +81,7 @@ export function makeSlab(own: {
   readonly bottom: EndParts;
   readonly heaters: Heaters;
   readonly source?: Source['fill'] | undefined;
+  readonly edges?: readonly Edge[] | undefined;
 }): Slab {
   const { count, tabled } = own.cells;
   const bentPlates = tabled.some(({ from, to }) => from === STRIDE || to === (count + 1) * STRIDE);
@@ -88,6 +92,7 @@ export function makeSlab(own: {
     bottom: makeEnd(own.bottom),
     heaters: own.heaters,
     source: own.source && makeSource(own.source, count),
+    edges: own.edges ?? [],
     numbers: new Float64Array(slabField.COUNT),
     bends: new Float64Array(chainRow * bendField.COUNT),
     losing: bentPlates || own.top.law !== undefined || own.bottom.law !== undefined,

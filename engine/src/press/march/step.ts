@@ -4,6 +4,7 @@ import { bendPlates } from './bend-plates.ts';
 import { record } from './cells.ts';
 import { chain, EXTRA, lastLink } from './chain.ts';
 import { couplePlates, respondToPlates } from './couple.ts';
+import { acceptEdges, bendEdges, finishEdges, prepareEdges, solveEdges, solveStraightEdges } from './edge.ts';
 import { acceptEnd, type End, endField } from './end.ts';
 import { linearizeLoss } from './end-loss.ts';
 import { factorCells, freezeCapacities, slopeFluxes } from './factor.ts';
@@ -35,12 +36,14 @@ export function tryStep(slab: Slab, step_s: number): number {
   const { cells, top, bottom } = slab;
   prepare(slab, step_s);
   startFluxes(cells);
+  prepareEdges(slab, step_s);
   if (slab.bent || top.following || bottom.following) solveBent(slab);
   else solveStraight(slab);
   if (!top.following) settleEnd(top, cells.numbers, STRIDE, slab.bent);
   if (!bottom.following) settleEnd(bottom, cells.numbers, cells.count * STRIDE, slab.bent);
   sumHeat(slab, step_s);
-  return Math.max(finishCells(cells, slab.bent), finishEnd(top), finishEnd(bottom));
+  const error = Math.max(finishCells(cells, slab.bent), finishEnd(top), finishEnd(bottom));
+  return slab.edges.length === 0 ? error : Math.max(error, finishEdges(slab));
 }
 
 function prepare(slab: Slab, step_s: number): void {
@@ -65,12 +68,14 @@ function prepare(slab: Slab, step_s: number): void {
 }
 
 /** Nothing to add to any solution but the first: what enters and leaves the plates then. */
-function solveStraight({ top, bottom, heaters, cells }: Slab): void {
+function solveStraight(slab: Slab): void {
+  const { top, bottom, heaters, cells } = slab;
   const { numbers } = cells;
   const last = cells.count * STRIDE;
   numbers[STRIDE + V] = (numbers[STRIDE + V] as number) + startHeat(top, heaters[START_TOP] as number);
   numbers[last + V] = (numbers[last + V] as number) + startHeat(bottom, heaters[START_BOTTOM] as number);
   solveCells(cells, V, V + lastLink);
+  if (slab.edges.length > 0) solveStraightEdges(slab);
 }
 
 function startHeat({ numbers: e }: End, heater_W_m2: number): number {
@@ -95,6 +100,7 @@ function solveBent(slab: Slab): void {
 function bendStage(slab: Slab, stage: number, link: number): void {
   bendCells(slab.cells, stage, link);
   bendPlates(slab, stage, link);
+  if (slab.edges.length > 0) bendEdges(slab, stage, link);
 }
 
 function solveLink(slab: Slab, link: number): void {
@@ -110,6 +116,7 @@ function solveLink(slab: Slab, link: number): void {
   if (slab.coupled) couplePlates(slab, own);
   if (top.following) unfoldEnd(top, link, numbers[STRIDE + own] as number);
   if (bottom.following) unfoldEnd(bottom, link, numbers[last + own] as number);
+  if (slab.edges.length > 0) solveEdges(slab, link);
 }
 
 /** Heaters, given heat and losses of the plates, with sensors and controllers folded in. */
@@ -141,6 +148,7 @@ function drivePlates({ top, bottom, heaters: h, cells, bends }: Slab, link: numb
  */
 export function acceptStep(slab: Slab, step_s: number): void {
   acceptCells(slab.cells);
+  acceptEdges(slab);
   acceptEnd(slab.top);
   acceptEnd(slab.bottom);
   const { numbers } = slab;

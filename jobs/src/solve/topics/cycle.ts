@@ -34,6 +34,23 @@ const platen = z.strictObject({
 const sensor = z.strictObject({ values_degC: values('degC', 'Temperature') });
 const pair = <T extends z.ZodType>(side: T) => z.strictObject({ top: side, bottom: side });
 
+const belt = z
+  .strictObject({
+    healingMin: result('1', 'Least healing'),
+    bondMin: result('1', 'Least bond'),
+    bondMean: result('1', 'Mean bond'),
+    flowMin: result('1', 'Least flow integral'),
+    fillMin_m: result('m', 'Least fill'),
+    fillMean_m: result('m', 'Mean fill'),
+    fillMax_m: result('m', 'Most fill'),
+    molarMassShareMin: result('1', 'Least molar mass left'),
+    max_degC: result('degC', 'Highest temperature'),
+    atOpenMax_degC: result('degC', 'Highest temperature when the press opens'),
+  })
+  .meta({ description: 'Over all depths of the belt' });
+
+const column = z.strictObject({ belt, ...gradeFields });
+
 export const cycleTopic = topic({
   id: 'cycle',
   about: 'One press cycle: heat, flow, fusion and damage from switching on to opening',
@@ -49,20 +66,7 @@ export const cycleTopic = topic({
     probes: z.array(probe),
     platens: pair(platen),
     sensors: pair(sensor),
-    belt: z
-      .strictObject({
-        healingMin: result('1', 'Least healing'),
-        bondMin: result('1', 'Least bond'),
-        bondMean: result('1', 'Mean bond'),
-        flowMin: result('1', 'Least flow integral'),
-        fillMin_m: result('m', 'Least fill'),
-        fillMean_m: result('m', 'Mean fill'),
-        fillMax_m: result('m', 'Most fill'),
-        molarMassShareMin: result('1', 'Least molar mass left'),
-        max_degC: result('degC', 'Highest temperature'),
-        atOpenMax_degC: result('degC', 'Highest temperature when the press opens'),
-      })
-      .meta({ description: 'Over all depths of the belt' }),
+    belt,
     energy_Wh: result('Wh', 'At the plug, with control and fan'),
     heaterEnergy_Wh: result('Wh', 'Heat that the heaters gave'),
     leadEnergy_Wh: result('Wh', 'Lost in the lead'),
@@ -70,6 +74,9 @@ export const cycleTopic = topic({
     balanceResidual: result('1', 'What the energy balance misses, as a share of the heat put in'),
     steps: result('1', 'Steps of the solver'),
     ...gradeFields,
+    columns: z.exactOptional(
+      z.strictObject({ left: column, centre: column, right: column, worst: z.enum(['left', 'centre', 'right']) }),
+    ),
   }),
   formulas: [],
   run: (input: CycleInput) => outcome(cycle(input), input),
