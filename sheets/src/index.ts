@@ -1,4 +1,11 @@
 export { type CardCode, cardCode, readCardCode } from './code/card-code.ts';
+export {
+  type CheckpointWithKey,
+  checkpointCode,
+  readCheckpointCode,
+  readWitnessCode,
+  witnessCode,
+} from './code/checkpoint-code.ts';
 export { type PositionCode, plantMark, positionCode } from './code/position-code.ts';
 export { type CodeFault, codeFaults, type ReadCode, readCode } from './code/read-code.ts';
 export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
