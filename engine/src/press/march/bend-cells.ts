@@ -60,7 +60,7 @@ function readLinear({ numbers }: Cells, stage: number, from: number, to: number)
 }
 
 /** True temperatures of a run, and how far they lie off the linear ones. */
-function readTabled({ numbers, tables }: Cells, stage: number, { from, to, table }: TabledRun): void {
+function readTabled({ numbers, tables, sloped }: Cells, stage: number, { from, to, table }: TabledRun): void {
   const row = stage * chainRow;
   const s0 = chain.stage[row] as number;
   const s1 = chain.stage[row + 1] as number;
@@ -76,7 +76,7 @@ function readTabled({ numbers, tables }: Cells, stage: number, { from, to, table
     const gained = early + late + sx * (numbers[j + X] as number);
     const enthalpy = (numbers[j + ENTHALPY] as number) + (numbers[j + HEAT] as number) * gained;
     const temperature = tableAt(tables, table, most, (enthalpy - lowest) * perSpacing);
-    numbers[j + STAGE] = temperature;
+    if (sloped) numbers[j + STAGE] = temperature;
     numbers[j + OFF] = temperature - (numbers[j + START] as number) - gained;
   }
 }

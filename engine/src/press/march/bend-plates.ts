@@ -1,6 +1,6 @@
 import { bendField } from './bend-field.ts';
 import { record } from './cells.ts';
-import { chain, chainRow, EXTRA, lastLink } from './chain.ts';
+import { chain, chainRow, EXTRA } from './chain.ts';
 import { type End, endField } from './end.ts';
 import { lossAt_W_m2 } from './end-loss.ts';
 import { shareAtStage } from './fold.ts';
@@ -41,8 +41,12 @@ export function bendPlates(slab: Slab, stage: number, link: number): void {
 
 function bentLoss(end: End, numbers: Float64Array, j: number, stage: number): number {
   const row = stage * chainRow;
-  let gained = (chain.stage[row + EXTRA] as number) * (numbers[j + X] as number);
-  for (let i = 0; i < lastLink; i += 1) gained += (chain.stage[row + i] as number) * (numbers[j + V + i] as number);
+  const { stage: weights } = chain;
+  const early = (weights[row] as number) * (numbers[j + V] as number);
+  const middle = (weights[row + 1] as number) * (numbers[j + V + 1] as number);
+  const late = (weights[row + 2] as number) * (numbers[j + V + 2] as number);
+  const last = (weights[row + 3] as number) * (numbers[j + V + 3] as number);
+  const gained = early + middle + (late + last) + (weights[row + EXTRA] as number) * (numbers[j + X] as number);
   const { numbers: e } = end;
   const plate_degC = (numbers[j + START] as number) + gained + (numbers[j + CELL_OFF] as number);
   return lossAt_W_m2(end, plate_degC) - ((e[START_LOSS] as number) + (e[LOSS_SLOPE] as number) * gained);
@@ -64,15 +68,15 @@ function bendHeaters({ bends, top, bottom, heaters: h }: Slab, stage: number, ow
 
 /** What of the stages so far counts for the solution that comes next; nobody asks for the plug's on the way. */
 function weighBends(bends: Float64Array, link: number): void {
-  if (link === EXTRA) {
-    for (let field = 0; field < PLUG; field += 1) bends[field] = bends[COUNT + field] as number;
-    return;
-  }
   const row = link * chainRow;
+  const b1 = chain.bend[row + 1] as number;
+  const b2 = chain.bend[row + 2] as number;
+  const b3 = chain.bend[row + 3] as number;
+  const b4 = chain.bend[row + 4] as number;
+  const b5 = chain.bend[row + 5] as number;
   for (let field = 0; field < PLUG; field += 1) {
-    let sum = 0;
-    for (let s = 2; s <= link + 1; s += 1)
-      sum += (chain.bend[row + s] as number) * (bends[s * COUNT + field] as number);
-    bends[field] = sum;
+    const early = b1 * (bends[field + COUNT] as number) + b2 * (bends[field + 2 * COUNT] as number);
+    const late = b3 * (bends[field + 3 * COUNT] as number) + b4 * (bends[field + 4 * COUNT] as number);
+    bends[field] = early + late + b5 * (bends[field + 5 * COUNT] as number);
   }
 }

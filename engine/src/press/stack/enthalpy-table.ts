@@ -4,6 +4,8 @@ import { enthalpy_J_kg, type HeatCurve, specificHeat_J_kgK } from './enthalpy.ts
 const coldest_degC = -50;
 const hottest_degC = 390;
 const widest_K = 2.5;
+/** Without a cap or a melting range the enthalpy is one parabola, which a cubic follows over far longer stretches. */
+const widestSmooth_K = 22;
 const nodesOverMelt = 24;
 const mostIntervals = 8192;
 /** Before the intervals stand: lowest enthalpy, one over the spacing, number of intervals. */
@@ -14,7 +16,7 @@ const HEAD = 3;
  * the nodes, straight beyond both ends. Four numbers an interval, the first and the last being the straight ends.
  *
  * @param curve - specific heat, slope, cap and melting range [units in their names]
- * @returns table from -50 to 390 degC, at most 2.5 K and a 24th of the melting range between nodes
+ * @returns table from -50 to 390 degC, at most 2.5 K (22 K without cap and melting) and a 24th of the melting range between nodes
  * @validity monotone: specific heat above 0 over the whole table
  * @source derived: inverse of the enthalpy by safeguarded Newton steps, cubic Hermite between the nodes
  * @verified STACK-02 table gives the temperature back
@@ -56,7 +58,9 @@ export function sameCurve(one: HeatCurve, other: HeatCurve): boolean {
 }
 
 function tabulate(curve: HeatCurve): Float64Array {
-  const finest_K = Math.min(widest_K, (curve.melt?.width_K ?? Number.POSITIVE_INFINITY) / nodesOverMelt);
+  const smooth = curve.melt === undefined && curve.specificHeatCap_J_kgK === undefined;
+  const plain_K = smooth ? widestSmooth_K : widest_K;
+  const finest_K = Math.min(plain_K, (curve.melt?.width_K ?? Number.POSITIVE_INFINITY) / nodesOverMelt);
   const intervals = Math.min(mostIntervals, Math.ceil((hottest_degC - coldest_degC) / finest_K));
   const lowest_J_kg = enthalpy_J_kg(curve, coldest_degC);
   const spacing_J_kg = (enthalpy_J_kg(curve, hottest_degC) - lowest_J_kg) / intervals;
