@@ -2,7 +2,7 @@ import { at } from '../../tools/root.mjs';
 import { constant, general } from './example.mjs';
 import { buildPeer, runPeer } from './peer.mjs';
 
-// One measurement in a process of its own: `cycle constant`, `cycle general`, `first`, `map`. Prints JSON.
+// One measurement in a process of its own: `cycle` or `first` with the name of a case, or `map`. Prints JSON.
 const engine = (file) => import(at('engine/dist/press', file));
 const [what, name] = process.argv.slice(2);
 const inputs = { constant, general };
@@ -103,7 +103,7 @@ function repeat(work) {
 
 async function measureFirst() {
   const { cycle } = await engine('index.js');
-  return { first_ms: cpu_us(() => cycle(general)) / 1000 };
+  return { first_ms: cpu_us(() => cycle(inputs[name])) / 1000 };
 }
 
 const steps = (count, from, to) => Array.from({ length: count }, (_, i) => from + (i * (to - from)) / (count - 1));
