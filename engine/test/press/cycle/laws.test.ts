@@ -108,6 +108,16 @@ describe('what a cycle must keep to', () => {
     });
   });
 
+  it('[CYCLE-05] halved steps change the middle by less than 0.02 K, healing and flow by less than 0.5 %', () => {
+    for (const belt of ['Sedge-18', 'Alder-24', 'Flint-30'] as const) {
+      const usual = done(pressed('light', belt));
+      // The error of a step grows with the fourth power of its length: a sixteenth of it halves the steps.
+      const halved = done(pressed('light', belt), { refine: 1, tolerance_K: 0.01 / 16 });
+      expect(halved.steps).toBeGreaterThan(1.5 * usual.steps);
+      expectAlike(usual, halved);
+    }
+  });
+
   it('[MARCH-05] between the ends of steps the temperature is as true as at them', () => {
     const times_s = Array.from({ length: 340 }, (_, i) => i * 3 + 1);
     const values = (result: Cycle) => middle(result).values_degC ?? [];
