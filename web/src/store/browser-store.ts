@@ -175,7 +175,9 @@ export class BrowserStore implements PlantStore {
   async verify(onProgress?: (done: number, of: number) => void): Promise<Verification> {
     const { verifyPlant } = await import('./verify-plant.ts');
     const found = await verifyPlant(this.#core, onProgress);
-    if (found.broken !== undefined) this.#core.memory = { ...this.#core.memory, broken: found.broken };
+    const { broken } = found;
+    // A damaged word of a witness is said; it is no reason to stop writing, for the chain itself holds.
+    if (broken !== undefined && broken.verdict !== 'bad-witness') this.#core.memory = { ...this.#core.memory, broken };
     this.#publish();
     return found;
   }

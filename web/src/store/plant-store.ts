@@ -83,7 +83,7 @@ export interface StorageState {
 /** Where the chain of records was found broken. The store then only reads and exports. */
 export interface BrokenChain {
   readonly device: string;
-  readonly verdict: Verdict;
+  readonly verdict: Verdict | 'bad-witness';
   readonly at: number | undefined;
 }
 

@@ -1,10 +1,19 @@
-import { sha256Hex, type Verify, verifyLog } from '@loopwright/records/log';
+import {
+  checkCountersignatures,
+  noEvent,
+  rootOfLeaves,
+  sha256Hex,
+  type Verify,
+  verifyLog,
+  writeCountersignatures,
+} from '@loopwright/records/log';
+import { strToU8 } from 'fflate';
 import type { Database, EventRow, LogRow } from './database.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';
 import type { BrokenChain, Verification } from './plant-store.ts';
 import type { StoreCore } from './store-core.ts';
 
-/** Checks every line, signature, link, statement and blob of the shown plant again. */
+/** Checks every line, signature, link, statement, blob and countersignature of the shown plant again. */
 export async function verifyPlant(
   core: StoreCore,
   onProgress: (done: number, of: number) => void = () => undefined,
@@ -24,7 +33,8 @@ export async function verifyPlant(
     return device.verify(message, signature, publicKey);
   };
   const byDevice = groupedByDevice(rows);
-  const broken = await firstBroken({ plant, byDevice, logs, verify });
+  const whole = { plant, byDevice, logs, verify };
+  const broken = (await firstBroken(whole)) ?? (await firstContradicted(whole));
   const brokenBlobs = broken === undefined ? await findBrokenBlobs(db, rows) : [];
   return { events: rows.length, devices: byDevice.size, broken: broken ?? core.memory.broken, brokenBlobs };
 }
@@ -44,6 +54,22 @@ async function firstBroken({ plant, byDevice, logs, verify }: PlantLogs): Promis
     const lines = rows.map((row) => row.line);
     const checkpoints = checkpoint === undefined ? [] : [checkpoint];
     const { failure } = await verifyLog({ lines, publicKey, plant, checkpoints }, verify);
+    if (failure !== undefined) return { device, verdict: failure.verdict, at: failure.at };
+  }
+  return undefined;
+}
+
+/** The first log that is not what others saw of it. */
+async function firstContradicted({ plant, byDevice, logs, verify }: PlantLogs): Promise<BrokenChain | undefined> {
+  for (const { device, witnesses = [] } of logs) {
+    const ids = (byDevice.get(device) ?? []).map(({ id }) => id);
+    const marks = witnesses.map(({ statement: { size } }) => {
+      const seen = ids.slice(0, size);
+      return [size, { root: rootOfLeaves(seen), head: seen.at(-1) ?? noEvent }] as const;
+    });
+    const held = new Map([[device, { size: ids.length, marks: new Map(marks) }]]);
+    const text = strToU8(writeCountersignatures(witnesses));
+    const { failure } = await checkCountersignatures(text, { plant, verify, logs: held });
     if (failure !== undefined) return { device, verdict: failure.verdict, at: failure.at };
   }
   return undefined;

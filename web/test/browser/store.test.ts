@@ -330,6 +330,8 @@ describe('export and import', () => {
     expect((await alone(back)).logs).toMatchObject([{ seenBy: 0 }, { size: 3, seenBy: 1, seenTo: 3 }]);
     // Its own note that it met the other is all that nobody else has seen.
     expect(await take(tab, back)).toEqual({ before: 3, after: 1, again: 'file-nothing-new' });
+    const verified = () => tab.evaluate(() => (window as unknown as StoreWindow).store.verify());
+    expect((await verified()).broken).toBeUndefined();
     const both = await alone(await exported(tab));
     expect(both).toMatchObject({
       verdict: 'ok',
@@ -343,6 +345,15 @@ describe('export and import', () => {
       await store.append([page.roll('c', 3)]);
     });
     expect(await tab.evaluate(() => (window as unknown as StoreWindow).store.current().device.onlyHere)).toBe(2);
+    await tab.evaluate(async () => {
+      const { page } = window as unknown as StoreWindow;
+      const db = await page.openPlainDatabase('witnessed');
+      for (const log of await db.getAll('logs'))
+        if (log.checkpoint?.size !== 1)
+          await db.put('logs', { ...log, witnesses: (log.witnesses ?? []).map((each) => ({ ...each, key: 'x' })) });
+      db.close();
+    });
+    expect((await verified()).broken).toMatchObject({ verdict: 'bad-witness', at: 0 });
     await Promise.all([tab.close(), taker.close()]);
   });
 
