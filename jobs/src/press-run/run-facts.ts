@@ -48,8 +48,10 @@ function names({ started, roll = started.things.roll }: RunState): Record<string
   );
 }
 
+/** A fence that stays where it is has no number. */
 function cardNumbers({ started }: RunState): Record<string, RunFactNumber> {
-  return Object.fromEntries(started.numbers.map(({ name, value, kind }) => [inSentence(name), { value, kind }]));
+  const said = started.numbers.filter(({ name, value }) => name !== 'second-end-fence' || value !== 0);
+  return Object.fromEntries(said.map(({ name, value, kind }) => [inSentence(name), { value, kind }]));
 }
 
 /** `square-length` is `squareLength` in a sentence. */

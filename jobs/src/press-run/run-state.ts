@@ -67,7 +67,6 @@ export interface PassedOver {
 
 /** Why something may not be done now. */
 export const whyNotCodes = [
-  'not-started',
   'not-in-this-run',
   'needs-steps',
   'settled-already',
@@ -76,14 +75,12 @@ export const whyNotCodes = [
   'run-is-over',
   'not-heating',
   'ask-answer',
-  'press-is-open',
   'nothing-to-take-back',
   'no-such-deviation',
   'needs-other-badge',
   'needs-badge',
   'already-pressed-again',
   'verdict-needs-reason',
-  'needs-reason',
   'reading-impossible',
   'other-belt',
   'not-readable',

@@ -41,7 +41,7 @@ export const runDe: Readonly<Record<keyof typeof runEn, string>> = {
   'run.do.punch':
     'Beide Enden Laufseite nach unten, gleicher Anschlag, jedes angedrückt. Erste Spitze {firstTip} von der Kante; Spitze zu Spitze {tipToTip}. A, B und Pfeil mit Kreide.',
   'run.why.punch':
-    'Ein umgedrehtes Ende versetzt die Verzahnung um eine halbe Teilung oder mehr. Für das zweite Ende den Anschlag um {secondEndFence} versetzen.',
+    'Ein umgedrehtes Ende versetzt die Verzahnung um eine halbe Teilung oder mehr. {secondEndFence, select, none {Für das zweite Ende bleibt der Anschlag} other {Für das zweite Ende den Anschlag um {secondEndFence} versetzen}}.',
   'run.step.mark': 'Messmarken',
   'run.do.mark':
     'Auf dem schlaffen, flachen Riemen: zwei Striche im Abstand {marksBefore}, weg von Verbindung und Heizpresse.',
@@ -66,7 +66,7 @@ export const runDe: Readonly<Record<keyof typeof runEn, string>> = {
   'run.why.close': 'Heiße Platten verschweißen außen, bevor der Druck steht.',
   'run.step.match': 'Mit der Anzeige vergleichen',
   'run.do.match':
-    'Heizprogramm {recipe}: oben {top}, unten {bottom}, Haltezeit {dwell}, Anzeige {gaugePressure}. Zeigt die Presse dasselbe?',
+    'Heizprogramm {recipe}: oben {top}, unten {bottom}, Haltezeit {dwell}, Druckanzeige {gaugePressure}. Zeigt die Presse dasselbe?',
   'run.why.match': 'Die Heizpresse tut, was ihre Anzeige sagt, nicht was die Karte sagt.',
   'run.step.alarm-tried': 'Ton probieren',
   'run.do.alarm-tried':
@@ -81,7 +81,7 @@ export const runDe: Readonly<Record<keyof typeof runEn, string>> = {
   'run.step.open': 'Öffnen',
   'run.do.open': 'Erst wenn beide Anzeigen {open} oder weniger zeigen. Hitzehandschuhe.',
   'run.why.open':
-    'Heiß geöffnet verbiegt sich die Verbindung, und die Platten verbrennen. Die Anzeige entscheidet, nicht die Zeit.',
+    'Heiß geöffnet verbiegt sich die Verbindung, und an den Platten verbrennt man sich. Die Anzeige entscheidet, nicht die Zeit.',
   'run.step.lift-out': 'Herausheben',
   'run.do.lift-out': 'Mit der Schablone herausheben, Klemmen lösen, Trenngewebe abziehen.',
   'run.why.lift-out': 'Am Riemen herausgezogen verbiegt sich die Verbindung, solange sie weich ist.',
@@ -239,7 +239,6 @@ export const runDe: Readonly<Record<keyof typeof runEn, string>> = {
   'run.deviation.measure-off': '{measure}: {value}, die Karte sagt {expected}.',
   'run.not-accepted': 'noch nicht angenommen',
   'run.accepted': 'angenommen von {badge}',
-  'run.blocked.not-started': 'Dieser Lauf hat nicht begonnen.',
   'run.blocked.not-in-this-run': 'Das gehört nicht zu diesem Lauf.',
   'run.blocked.needs-steps': 'Zuerst: {steps}.',
   'run.blocked.settled-already': 'Das ist schon erledigt.',

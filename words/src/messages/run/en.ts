@@ -39,7 +39,7 @@ export const runEn = {
   'run.do.punch':
     'Both ends pulley side down, same fence, each pushed in. First tip {firstTip} from the edge; tip to tip {tipToTip}. Chalk A, B and an arrow.',
   'run.why.punch':
-    'An end turned over shifts the mesh by half a pitch or more. Move the fence {secondEndFence} for the second end.',
+    'An end turned over shifts the mesh by half a pitch or more. {secondEndFence, select, none {The fence stays for the second end} other {Move the fence {secondEndFence} for the second end}}.',
   'run.step.mark': 'Mark',
   'run.do.mark': 'On the slack, flat belt: two lines {marksBefore} apart, away from splice and press.',
   'run.why.mark': 'How far the marks move apart is the tension. Drawn on a tight belt they tell nothing.',
@@ -230,7 +230,6 @@ export const runEn = {
   'run.deviation.measure-off': '{measure}: {value}, the card says {expected}.',
   'run.not-accepted': 'not yet accepted',
   'run.accepted': 'accepted by {badge}',
-  'run.blocked.not-started': 'This run has not begun.',
   'run.blocked.not-in-this-run': 'This does not belong to this run.',
   'run.blocked.needs-steps': 'First: {steps}.',
   'run.blocked.settled-already': 'This is settled already.',

@@ -39,7 +39,7 @@ export const runEs: Readonly<Record<keyof typeof runEn, string>> = {
   'run.do.punch':
     'Los dos extremos con la cara de poleas abajo, mismo tope, bien apoyados. Primera punta a {firstTip} del borde; de punta a punta {tipToTip}. Tiza: A, B y una flecha.',
   'run.why.punch':
-    'Un extremo del revés desplaza el encaje medio paso o más. Mover el tope {secondEndFence} para el segundo extremo.',
+    'Un extremo del revés desplaza el encaje medio paso o más. {secondEndFence, select, none {El tope no se mueve para el segundo extremo} other {Mover el tope {secondEndFence} para el segundo extremo}}.',
   'run.step.mark': 'Marcar',
   'run.do.mark': 'En la correa floja y plana: dos rayas a {marksBefore}, lejos del empalme y de la prensa.',
   'run.why.mark': 'Lo que se separan las marcas es la tensión. Dibujadas en una correa tensa no dicen nada.',
@@ -229,7 +229,6 @@ export const runEs: Readonly<Record<keyof typeof runEn, string>> = {
   'run.deviation.measure-off': '{measure}: {value}; la ficha dice {expected}.',
   'run.not-accepted': 'aún sin aceptar',
   'run.accepted': 'aceptado por {badge}',
-  'run.blocked.not-started': 'Este prensado no ha empezado.',
   'run.blocked.not-in-this-run': 'Esto no es de este prensado.',
   'run.blocked.needs-steps': 'Primero: {steps}.',
   'run.blocked.settled-already': 'Esto ya está hecho.',
