@@ -78,10 +78,12 @@ export function resultOf(run: PressRun, marks: Marks): Cycle {
 /** Water that boils at the pressure of the mains is not computed. */
 const boils_degC = 100;
 
-function warningsOf({ waterFrom_degC }: PressRun): Pick<Cycle, 'warnings'> {
+function warningsOf({ waterFrom_degC, input }: PressRun): Pick<Cycle, 'warnings'> {
   if (!(waterFrom_degC > boils_degC)) return {};
   const data = { value: waterFrom_degC, max: boils_degC, unit: 'degC' };
-  return { warnings: [{ code: 'water-boils', path: 'recipe', data }] };
+  return {
+    warnings: [{ code: 'water-boils', path: input.top.water === undefined ? 'bottom.water' : 'top.water', data }],
+  };
 }
 
 function fusionAt(run: PressRun, place: number) {

@@ -155,7 +155,7 @@ describe('water cooling', () => {
     });
     const boiling = done(early);
     expect(boiling.marks.open_s).toBeLessThan(after.marks.open_s);
-    expect(boiling.warnings?.map(({ code }) => code)).toEqual(['water-boils']);
+    expect(boiling.warnings?.map(({ code, path }) => [code, path])).toEqual([['water-boils', 'top.water']]);
     expect(boiling.warnings?.[0]?.data['value']).toBeGreaterThan(180);
   });
 
