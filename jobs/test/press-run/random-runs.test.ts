@@ -162,7 +162,7 @@ test('[RUN-20] whatever happens: no step comes before what it needs, any fold gi
   const ends = { finished: 0, stopped: 0 };
   const seen = new Set<string>();
   fc.assert(
-    fc.property(stage, fc.array(move, { maxLength: 24 }), fc.nat(), fc.nat(), (from, given, cut, other) => {
+    fc.property(stage, fc.array(move, { maxLength: 12 }), fc.nat(), fc.nat(), (from, given, cut, other) => {
       const world = begunAt(from);
       for (const each of given) {
         moves[each.what](world, each);
