@@ -1,7 +1,7 @@
 import type { StateShape } from '@loopwright/sheets';
 
 /** Everything drawn as a small mark in the text: states, cautions, arrows. */
-export type MarkName = StateShape | 'care' | 'stop' | 'note' | 'down' | 'left' | 'scan';
+export type MarkName = StateShape | 'care' | 'stop' | 'note' | 'down' | 'left' | 'scan' | 'settings';
 
 // Drawn, not typed: the typeface has none of these. 20 x 20 units.
 const paths: Readonly<Record<MarkName, string>> = {
@@ -15,6 +15,7 @@ const paths: Readonly<Record<MarkName, string>> = {
   note: 'M10 0a10 10 0 1 1 0 20a10 10 0 1 1 0-20zM10 2a8 8 0 1 0 0 16a8 8 0 1 0 0-16zM9 5H11V7H9zM9 8.5H11V15H9z',
   down: 'M1 6L3.5 3.5L10 10L16.5 3.5L19 6L10 15z',
   scan: 'M0 0H7V2.5H2.5V7H0zM13 0H20V7H17.5V2.5H13zM0 13H2.5V17.5H7V20H0zM17.5 13H20V20H13V17.5H17.5zM5 5H9V9H5zM11 5H15V9H11zM5 11H9V15H5zM11 11H15V15H11z',
+  settings: 'M0 3H3V1H7V3H20V5H7V7H3V5H0zM0 9H12V7H16V9H20V11H16V13H12V11H0zM0 15H5V13H9V15H20V17H9V19H5V17H0z',
   left: 'M14 1L16.5 3.5L10 10L16.5 16.5L14 19L5 10z',
 };
 

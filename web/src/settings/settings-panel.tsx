@@ -1,7 +1,6 @@
 import type { Plant } from '@loopwright/plant';
 import { type Language, languages, unitSystems } from '@loopwright/words';
 import { AboutApp } from '../offline/about-app.tsx';
-import { useAfterFirstPaint } from '../offline/use-after-first-paint.ts';
 import { PlantChoice } from '../places/start/plant-choice.tsx';
 import { PlantNameLink } from '../places/stores/plant-name-link.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
@@ -13,13 +12,8 @@ import { useSettings } from './use-settings.tsx';
 // A reader who landed in a foreign language must recognise his own, so these are never translated.
 const ownNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch', es: 'Español' };
 
-/**
- * Everything a reader may choose. Presses only where a plant is known. What people come for is drawn before it: on a
- * phone nobody sees it until it is opened.
- */
+/** Everything a reader may choose. Presses only where a plant is known. */
 export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) {
-  const drawn = useAfterFirstPaint();
-  if (!drawn) return null;
   return (
     <>
       {plant === undefined ? null : <JobChoices plant={plant} />}

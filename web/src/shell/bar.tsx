@@ -1,6 +1,7 @@
 import type { Plant } from '@loopwright/plant';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useAfterFirstPaint } from '../offline/use-after-first-paint.ts';
 import { Mark } from '../page/mark.tsx';
 import { recipesAddress } from '../places/recipes/recipes-address.ts';
 import { SettingsPanel } from '../settings/settings-panel.tsx';
@@ -26,6 +27,8 @@ export function Bar({ place, plant, card, back }: BarProps) {
   // Settings that stay open would hide what somebody has gone to.
   const [openAt, setOpenAt] = useState<string>();
   const open = openAt === path;
+  // What people come for is drawn before them: on a phone nobody sees them until they are opened.
+  const stands = useAfterFirstPaint();
   return (
     <header className="bar" data-place={place} data-back={back !== undefined}>
       <p className="brand">Loopwright</p>
@@ -42,10 +45,11 @@ export function Bar({ place, plant, card, back }: BarProps) {
         aria-controls="settings"
         onClick={() => setOpenAt(open ? undefined : path)}
       >
-        {say('app.settings')}
+        <Mark name="settings" />
+        <span className="sr">{say('app.settings')}</span>
       </button>
       <div id="settings" className={open ? 'settings' : 'settings is-closed'}>
-        <SettingsPanel plant={plant} />
+        {stands || open ? <SettingsPanel plant={plant} /> : null}
       </div>
     </header>
   );
