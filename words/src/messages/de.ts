@@ -9,6 +9,7 @@ import { heatDe } from './heat/de.ts';
 import { labelsDe } from './labels/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
+import { photoDe } from './photo/de.ts';
 import { recipesDe } from './recipes/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
@@ -35,6 +36,7 @@ export const de: Catalogue = {
   ...heatDe,
   ...meaningsDe,
   ...missingDe,
+  ...photoDe,
   ...recipesDe,
   ...recordsDe,
   ...refusalsDe,

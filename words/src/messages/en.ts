@@ -8,6 +8,7 @@ import { heatEn } from './heat/en.ts';
 import { labelsEn } from './labels/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
+import { photoEn } from './photo/en.ts';
 import { recipesEn } from './recipes/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
@@ -34,6 +35,7 @@ export const en = {
   ...heatEn,
   ...meaningsEn,
   ...missingEn,
+  ...photoEn,
   ...recipesEn,
   ...recordsEn,
   ...refusalsEn,

@@ -9,6 +9,7 @@ import { heatEs } from './heat/es.ts';
 import { labelsEs } from './labels/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
+import { photoEs } from './photo/es.ts';
 import { recipesEs } from './recipes/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
@@ -35,6 +36,7 @@ export const es: Catalogue = {
   ...heatEs,
   ...meaningsEs,
   ...missingEs,
+  ...photoEs,
   ...recipesEs,
   ...recordsEs,
   ...refusalsEs,

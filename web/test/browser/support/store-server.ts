@@ -35,6 +35,11 @@ export function serveStorePage(onTold: Hear = () => undefined): Promise<StoreSer
   return serveTestPage('store-page', { onTold, minify: false });
 }
 
+/** Builds and serves the page that takes photos and holds nothing else; hears what it tells. */
+export function servePhotoPage(onTold: Hear = () => undefined): Promise<StoreServer> {
+  return serveTestPage('photo-page', { onTold, minify: false });
+}
+
 /** Builds and serves the page that holds the log alone, packed as people get it. */
 export function serveVectorsPage(): Promise<StoreServer> {
   return serveTestPage('vectors-page', { onTold: () => undefined, minify: true });
@@ -85,5 +90,6 @@ async function bodyOf(request: IncomingMessage): Promise<Buffer | undefined> {
 }
 
 function typeOf(file: string): string {
+  if (file.endsWith('.css')) return 'text/css';
   return file.endsWith('.html') ? 'text/html' : 'text/javascript';
 }
