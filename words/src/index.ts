@@ -22,6 +22,6 @@ export {
 export { type Refused, type SentenceData, sentence } from './sentence.ts';
 export type { Shown, ShowOptions } from './shown.ts';
 export { stateWords } from './state-words.ts';
-export { type QuantityKind, quantityKinds, type UnitSystem, unitSystems } from './units.ts';
+export { isQuantityKind, type QuantityKind, quantityKinds, type UnitSystem, unitSystems } from './units.ts';
 export { joined, type Params, readyLanguage, type Voice, voice, wholeLanguage, wholeLanguages } from './voice.ts';
 export { type FormulaSource, type SymbolSource, type WorkedText, workedText } from './worked-text.ts';

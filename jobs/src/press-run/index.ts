@@ -50,5 +50,6 @@ export {
 } from './run-view.ts';
 export { predictRun, runIdOf, type StartOptions, startRun } from './start-run.ts';
 export { type RunGroup, runGroups, type StepRule, stepRules, stepsOf } from './steps.ts';
+export { tapWrites } from './tap-writes.ts';
 export { viewRun } from './view-run.ts';
 export { whyNotNow } from './why-not.ts';

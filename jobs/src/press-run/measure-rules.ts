@@ -38,7 +38,7 @@ export const measureRules: Readonly<Record<RunMeasure, MeasureRule>> = {
     tolerance: 0.002,
   },
   'marks-before': {
-    kind: 'length',
+    kind: 'shortLength',
     least: 0.1,
     most: 10,
     step: 0.0005,
@@ -61,7 +61,7 @@ export const measureRules: Readonly<Record<RunMeasure, MeasureRule>> = {
     kind: 'pressure',
     least: 0,
     most: 2_000_000,
-    step: 5000,
+    step: 10_000,
     start: 200_000,
     expected: 'gauge-pressure',
     tolerance: 20_000,

@@ -1,16 +1,13 @@
 import type { Plant } from '@loopwright/plant';
-import { type Language, languages, unitSystems } from '@loopwright/words';
+import { languages, unitSystems } from '@loopwright/words';
 import { AboutApp } from '../offline/about-app.tsx';
 import { PlantChoice } from '../places/start/plant-choice.tsx';
 import { PlantNameLink } from '../places/stores/plant-name-link.tsx';
 import { useSpeech } from '../speech/use-speech.tsx';
 import { DeviceNotices } from '../store/store-notices.tsx';
 import { ChoiceGroup } from './choice-group.tsx';
-import { themes } from './settings.ts';
+import { languageNames, themes } from './settings.ts';
 import { useSettings } from './use-settings.tsx';
-
-// A reader who landed in a foreign language must recognise his own, so these are never translated.
-const ownNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch', es: 'Español' };
 
 /** Everything a reader may choose. Presses only where a plant is known. */
 export function SettingsPanel({ plant }: { readonly plant: Plant | undefined }) {
@@ -60,7 +57,7 @@ function ReaderChoices() {
     <>
       <ChoiceGroup
         title={say('app.language')}
-        options={languages.map((value) => ({ value, shown: <span lang={value}>{ownNames[value]}</span> }))}
+        options={languages.map((value) => ({ value, shown: <span lang={value}>{languageNames[value]}</span> }))}
         chosen={settings.language}
         onChoose={(language) => change({ language })}
       />

@@ -1,5 +1,8 @@
 import { isLanguage, type Language, type UnitSystem, unitSystems } from '@loopwright/words';
 
+// A reader who landed in a foreign language must recognise his own, so these are never translated.
+export const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch', es: 'Español' };
+
 export const themes = ['system', 'day', 'night'] as const;
 export type Theme = (typeof themes)[number];
 
@@ -12,6 +15,8 @@ export interface Settings {
   readonly people?: 1 | 2;
   /** The press chosen by hand; empty means the first whose check is in date. */
   readonly press: string;
+  /** In a press run one tap a step, or one a group of steps for somebody who knows the work; absent: a step. */
+  readonly pace?: 'steps' | 'groups';
 }
 
 const key = 'loopwright.settings';
@@ -26,13 +31,14 @@ export function settingsFor(browserLanguages: readonly string[]): Settings {
 /** Reads stored settings; whatever is not one of the choices is left at its default. */
 export function parseSettings(stored: string | null, fallback: Settings): Settings {
   const read = readObject(stored);
-  const { language, units, theme, people, press } = read;
+  const { language, units, theme, people, press, pace } = read;
   return {
     language: typeof language === 'string' && isLanguage(language) ? language : fallback.language,
     units: unitSystems.find((system) => system === units) ?? fallback.units,
     theme: themes.find((name) => name === theme) ?? fallback.theme,
     ...(people === 1 || people === 2 ? { people } : {}),
     press: typeof press === 'string' ? press : fallback.press,
+    ...(pace === 'steps' || pace === 'groups' ? { pace } : {}),
   };
 }
 

@@ -11,6 +11,8 @@ import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
 import { isRecipesAddress } from '../places/recipes/recipes-address.ts';
 import { RecipesPlace } from '../places/recipes/recipes-place-later.tsx';
+import { isRunAddress } from '../places/run/run-address.ts';
+import { RunPlace } from '../places/run/run-place-later.tsx';
 import { scanAddress } from '../places/scan/scan-address.ts';
 import { ScanPlace } from '../places/scan/scan-place-later.tsx';
 import { startAddress } from '../places/start/start-address.ts';
@@ -103,6 +105,7 @@ function Places({ plant, position }: PlacesProps) {
   if (/^\/stores(\/|$)/.test(path)) return <StoresPlace path={path.slice('/stores'.length)} now={now} card={card} />;
   if (path === scanAddress) return <ScanPlace plant={plant} overview={overview} card={card} />;
   if (isRecipesAddress(path)) return <RecipesPlace key={path} path={path} plant={plant} now={now} card={card} />;
+  if (isRunAddress(path)) return <RunPlace path={path} plant={plant} now={now} card={card} />;
   if (isLabelsAddress(path)) return <LabelsPlace key={path} path={path} plant={plant} now={now} card={card} />;
   return (
     <div className="shell">

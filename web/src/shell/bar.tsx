@@ -9,7 +9,7 @@ import { useSpeech } from '../speech/use-speech.tsx';
 import { WhoWorks } from '../who/who-works.tsx';
 
 /** Where somebody is, as the bar marks it. */
-export type PlaceOfBar = 'lines' | 'card' | 'stores' | 'start' | 'scan' | 'recipes';
+export type PlaceOfBar = 'lines' | 'card' | 'stores' | 'start' | 'scan' | 'recipes' | 'run';
 
 interface BarProps {
   readonly place: PlaceOfBar;

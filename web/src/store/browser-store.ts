@@ -1,13 +1,16 @@
 import { emptyPlant } from '@loopwright/plant';
 import { definitions, fold } from '@loopwright/records';
 import { emptyLog } from '@loopwright/records/log';
+import type { LoggedAnyEvent } from '@loopwright/records/run';
 import { prepared } from './batch.ts';
+import { momentOf } from './clock-watch.ts';
 import { seeded } from './device-events.ts';
 import { isUntouched, keptPlants } from './kept-plants.ts';
 import { readWitness, writeWitness } from './kept-witness.ts';
 import { plantDifferences } from './plant-differences.ts';
 import type {
   Change,
+  DeviceClock,
   HistoryEntry,
   HistoryKind,
   ImportPreview,
@@ -19,6 +22,7 @@ import type {
   StoreState,
   Verification,
 } from './plant-store.ts';
+import { eventsOfRun, runsOf } from './run-events.ts';
 import { seenLog } from './seen-log.ts';
 import { nothingFolded } from './snapshot.ts';
 import { askToPersist, installation, storageState } from './storage-state.ts';
@@ -79,6 +83,19 @@ export class BrowserStore implements PlantStore {
 
   async blob(sha256: string): Promise<Blob | undefined> {
     return (await this.#core.parts.db.get('blobs', sha256))?.bytes;
+  }
+
+  clock(): DeviceClock {
+    const { parts, boot } = this.#core;
+    return { ...momentOf(parts.clocks), boot };
+  }
+
+  async runs(): Promise<readonly string[]> {
+    return runsOf(this.#core.parts.db, this.#core.memory.shown);
+  }
+
+  async runEvents(run: string): Promise<readonly LoggedAnyEvent[]> {
+    return eventsOfRun(this.#core.parts.db, this.#core.memory.shown, run);
   }
 
   async chooseBadge(id: string | undefined): Promise<void> {

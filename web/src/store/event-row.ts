@@ -1,5 +1,6 @@
 import { subjectOf } from '@loopwright/records';
 import type { LogEvent } from '@loopwright/records/log';
+import { runOf } from '@loopwright/records/run';
 import type { EventRow } from './database.ts';
 import type { HistoryKind } from './plant-store.ts';
 
@@ -31,7 +32,17 @@ export function thingKey(kind: HistoryKind, id: string): string {
   return kind === 'plant' ? 'plant' : `${kind}/${id}`;
 }
 
+/** The name under which the events of a run are found. No kind of thing is called so. */
+export function runKey(run: string): string {
+  return `${runKeys}${run}`;
+}
+
+/** How the names of all runs begin. */
+export const runKeys = 'press-run/';
+
 function thingKeyOf(event: LogEvent): string | undefined {
+  const run = runOf(event);
+  if (run !== undefined) return runKey(run);
   const subject = subjectOf(event);
   return subject === undefined ? undefined : thingKey(subject.kind, subject.id);
 }

@@ -1,5 +1,6 @@
 import type { Badge, Kind, Plant } from '@loopwright/plant';
 import type { Verdict } from '@loopwright/records/log';
+import type { LoggedAnyEvent } from '@loopwright/records/run';
 
 /** Something to write down; its type and body as `definitions` and `removal` of records make them. */
 export interface Change {
@@ -21,6 +22,16 @@ export interface SavedEvent {
   readonly device: string;
   readonly seq: number;
   readonly type: string;
+}
+
+/** Both clocks of this device at one moment, as its records carry them. */
+export interface DeviceClock {
+  /** Wall clock, UTC. */
+  readonly at: string;
+  /** Start of this page. */
+  readonly boot: string;
+  /** Since that start, with its sleep [ms]. */
+  readonly up_ms: number;
 }
 
 /** A kind of thing that has a history: those in stock, and the plant itself. */
@@ -181,6 +192,12 @@ export interface PlantStore {
   undo(...eventIds: readonly string[]): Promise<Saved>;
   /** The bytes kept under a hash; undefined when this device does not have them. */
   blob(sha256: string): Promise<Blob | undefined>;
+  /** Both clocks now. */
+  clock(): DeviceClock;
+  /** Ids of the press runs in the shown plant, of all devices. */
+  runs(): Promise<readonly string[]>;
+  /** Every event of a press run, of all devices, in the order of folding. */
+  runEvents(run: string): Promise<readonly LoggedAnyEvent[]>;
   /** Who works from now on; undefined: nobody said. */
   chooseBadge(id: string | undefined): Promise<void>;
   /** Begins an empty plant of one's own and shows it. The one shown before stays on the device. */

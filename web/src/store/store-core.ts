@@ -1,4 +1,5 @@
 import { type Checkpoint, deviceOf, emptyLog } from '@loopwright/records/log';
+import { nobody } from '@loopwright/records/run';
 import { type Batch, makeBatch, type PreparedChange, type Writer } from './batch.ts';
 import { type Clocks, clockJump, type Moment, momentOf } from './clock-watch.ts';
 import type { Database, EventRow, LogRow, Writing } from './database.ts';
@@ -19,9 +20,6 @@ export const snapshotEvery = 256;
 
 /** Tries after another tab wrote in between. */
 const mostTries = 20;
-
-/** Alias under which events are written while nobody has said who works. */
-export const nobody = 'no-badge';
 
 type PlantStores = 'events' | 'blobs' | 'logs' | 'snapshots' | 'meta';
 const plantStores: PlantStores[] = ['events', 'blobs', 'logs', 'snapshots', 'meta'];

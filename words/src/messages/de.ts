@@ -14,6 +14,7 @@ import { recipesDe } from './recipes/de.ts';
 import { recordsDe } from './records/de.ts';
 import { refusalsDe } from './refusals/de.ts';
 import { runDe } from './run/de.ts';
+import { runsDe } from './runs/de.ts';
 import { scanDe } from './scan/de.ts';
 import { startDe } from './start/de.ts';
 import { stepsDe } from './steps/de.ts';
@@ -41,6 +42,7 @@ export const de: Catalogue = {
   ...recordsDe,
   ...refusalsDe,
   ...runDe,
+  ...runsDe,
   ...scanDe,
   ...startDe,
   ...stepsDe,

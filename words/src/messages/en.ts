@@ -13,6 +13,7 @@ import { recipesEn } from './recipes/en.ts';
 import { recordsEn } from './records/en.ts';
 import { refusalsEn } from './refusals/en.ts';
 import { runEn } from './run/en.ts';
+import { runsEn } from './runs/en.ts';
 import { scanEn } from './scan/en.ts';
 import { startEn } from './start/en.ts';
 import { stepsEn } from './steps/en.ts';
@@ -40,6 +41,7 @@ export const en = {
   ...recordsEn,
   ...refusalsEn,
   ...runEn,
+  ...runsEn,
   ...scanEn,
   ...startEn,
   ...stepsEn,

@@ -14,6 +14,7 @@ import { recipesEs } from './recipes/es.ts';
 import { recordsEs } from './records/es.ts';
 import { refusalsEs } from './refusals/es.ts';
 import { runEs } from './run/es.ts';
+import { runsEs } from './runs/es.ts';
 import { scanEs } from './scan/es.ts';
 import { startEs } from './start/es.ts';
 import { stepsEs } from './steps/es.ts';
@@ -41,6 +42,7 @@ export const es: Catalogue = {
   ...recordsEs,
   ...refusalsEs,
   ...runEs,
+  ...runsEs,
   ...scanEs,
   ...startEs,
   ...stepsEs,

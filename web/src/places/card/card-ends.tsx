@@ -2,6 +2,7 @@ import type { Page } from '@loopwright/sheets';
 import { Link } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { trialAddress } from '../recipes/recipes-address.ts';
+import { newRunAddress } from '../run/run-address.ts';
 import { PdfButton } from './pdf-button.tsx';
 
 /** What one does with a card that has been read: take it along on paper. */
@@ -9,6 +10,9 @@ export function CardEnds({ page, position }: { readonly page: Page; readonly pos
   const { say } = useSpeech();
   return (
     <div className="ends">
+      <Link href={newRunAddress(position)} className="button main-action">
+        {say('runs.begin-here')}
+      </Link>
       <PdfButton page={page} position={position} />
       <button type="button" className="button" onClick={() => window.print()}>
         {say('app.print')}

@@ -20,7 +20,7 @@ export function PdfButton({ page, position }: { readonly page: Page; readonly po
   };
   return (
     <>
-      <button type="button" className="button main-action" disabled={progress === 'working'} onClick={make}>
+      <button type="button" className="button" disabled={progress === 'working'} onClick={make}>
         {say('app.pdf')}
       </button>
       <p role="status" className={progress === 'failed' ? 'strong' : 'soft'}>

@@ -1,9 +1,9 @@
+import { nobody } from '@loopwright/records/run';
 import { useEffect, useState } from 'react';
 import { BadgeShape } from '../../form/badge-shape.tsx';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { HistoryEntry, PlantStore } from '../../store/plant-store.ts';
-import { nobody } from '../../store/store-core.ts';
 import type { Written, WrittenKind } from './keep.ts';
 import { thingChanges } from './thing-changes.ts';
 import { Undo } from './written-note.tsx';

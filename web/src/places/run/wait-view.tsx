@@ -1,0 +1,65 @@
+import type { RunTimer, RunView } from '@loopwright/jobs/press-run';
+import { Mark } from '../../page/mark.tsx';
+import { useSpeech } from '../../speech/use-speech.tsx';
+import { clockText, timerText } from './clock-text.ts';
+import { useRunShown } from './run-context.tsx';
+import { RunCurveView } from './run-curve.tsx';
+
+/** What is waited for: the time to go in digits for three metres, when that will be, and the curve as progress. */
+export function WaitView() {
+  const speech = useSpeech();
+  const { view, words } = useRunShown();
+  const timer = waitedFor(view);
+  const isInPress = view.curve !== undefined || view.keepClosed;
+  return (
+    <div className="run-wait">
+      {timer === undefined ? null : <TimerView timer={timer} />}
+      {isInPress ? <p className="run-when">{words.line('when-displays')}</p> : null}
+      {view.curve === undefined ? null : <RunCurveView curve={view.curve} />}
+      {view.keepClosed ? (
+        <p className="run-care">
+          <Mark name="care" /> <span>{words.line('keep-closed')}</span>
+        </p>
+      ) : null}
+      {view.next === undefined ? null : (
+        <p className="soft">
+          {speech.say('runs.next')} <strong>{words.step(view.next)}</strong>
+        </p>
+      )}
+    </div>
+  );
+}
+
+function TimerView({ timer }: { readonly timer: RunTimer }) {
+  const speech = useSpeech();
+  const { words } = useRunShown();
+  const { left_s, at, sure, code, earliest } = timer;
+  const isOver = left_s <= 0;
+  const time = clockText(speech, at);
+  return (
+    <div className="run-timer-block">
+      <p className="run-timer" role="timer" data-over={isOver}>
+        <span aria-hidden={isOver ? true : undefined}>{isOver ? '+' : ''}</span>
+        {timerText(left_s)}
+      </p>
+      <p className="run-when">
+        <strong>{words.timer(code)}</strong> {earliest === undefined ? time : words.line('about', { time })}
+        {isOver ? ` · ${speech.say('runs.over')}` : ''}
+      </p>
+      {sure === 'steady' ? null : <p className="caption">{words.sure(sure)}</p>}
+    </div>
+  );
+}
+
+/** In the press the moment of opening; else what the current step waits for. */
+function waitedFor({ timers, current, curve, keepClosed }: RunView): RunTimer | undefined {
+  const code =
+    curve !== undefined || keepClosed
+      ? 'open'
+      : current?.step === 'heat'
+        ? 'pressure'
+        : current?.step === 'flat'
+          ? 'flat'
+          : undefined;
+  return timers.find((timer) => timer.code === code);
+}
