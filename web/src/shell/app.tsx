@@ -13,6 +13,7 @@ import { isRecipesAddress } from '../places/recipes/recipes-address.ts';
 import { RecipesPlace } from '../places/recipes/recipes-place-later.tsx';
 import { isRunAddress } from '../places/run/run-address.ts';
 import { RunPlace } from '../places/run/run-place-later.tsx';
+import { RunWatch } from '../places/run/run-watch-later.tsx';
 import { scanAddress } from '../places/scan/scan-address.ts';
 import { ScanPlace } from '../places/scan/scan-place-later.tsx';
 import { startAddress } from '../places/start/start-address.ts';
@@ -50,7 +51,14 @@ function WithStore({ position, asked, fault, readAgain }: WithStoreProps) {
   const [isStarting] = useRoute(startAddress);
   const [isTaking] = useRoute(everythingAddress);
   if (isStarting && (asked || !state.empty)) return <StartPlace />;
-  if (!state.empty || (isTaking && asked)) return <Places plant={state.plant} position={position} />;
+  if (!state.empty || (isTaking && asked)) {
+    return (
+      <>
+        <RunWatch />
+        <Places plant={state.plant} position={position} />
+      </>
+    );
+  }
   if (!asked || fault === undefined) return <Waiting />;
   return (
     <div className="shell">

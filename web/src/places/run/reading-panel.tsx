@@ -9,45 +9,43 @@ import { Stepper } from './stepper.tsx';
 
 const perFahrenheit_K = 1 / 1.8;
 
-/** Both displays, read by steppers that start where they should stand now. */
+/** Both displays, one after the other, by steppers that start where they should stand now. */
 export function ReadingPanel({ reading }: { readonly reading: NonNullable<RunView['reading']> }) {
   const speech = useSpeech();
   const { say } = speech;
   const { words, state, view, write, show, saving } = useRunShown();
   const display = voiceOfDisplay(state.started.things.press, speech);
-  const [expected] = useState(reading);
-  const [top, setTop] = useState(reading.top_degC);
-  const [bottom, setBottom] = useState(reading.bottom_degC);
-  const step = display.units === 'us' ? perFahrenheit_K : expected.step_K;
-  const back = () => show({ name: 'step' });
+  const [asked] = useState(reading);
+  const [read, setRead] = useState({ top: reading.top_degC, bottom: reading.bottom_degC });
+  const [platen, setPlaten] = useState<'top' | 'bottom'>('top');
+  const predicted = platen === 'top' ? asked.top_degC : asked.bottom_degC;
+  const back = () => (platen === 'bottom' ? setPlaten('top') : show({ name: 'step' }));
   const keep = () => {
+    if (platen === 'top') return setPlaten('bottom');
     const { mark } = reading;
-    const change = runChange('run.display-read', { run: view.run, mark, top_degC: top, bottom_degC: bottom });
-    void write([change]).then((kept) => kept && back());
+    const change = runChange('run.display-read', { run: view.run, mark, top_degC: read.top, bottom_degC: read.bottom });
+    void write([change]).then((kept) => kept && show({ name: 'step' }));
   };
-  const row = (label: string, value: number, change: (value: number) => void, predicted: number) => (
-    <Stepper
-      label={label}
-      value={value}
-      shown={display.write(value, 'temperature')}
-      note={say('runs.expected', { value: display.write(predicted, 'temperature') })}
-      step={step}
-      least={expected.least_degC}
-      most={expected.most_degC}
-      touched
-      onChange={change}
-    />
-  );
   return (
     <section className="run-panel">
-      <h1>{words.action('read-display')}</h1>
-      {row(say('runs.top'), top, setTop, expected.top_degC)}
-      {row(say('runs.bottom'), bottom, setBottom, expected.bottom_degC)}
+      <h1>{say(`runs.${platen}`)}</h1>
+      <p className="soft">{words.action('read-display')}</p>
+      <Stepper
+        key={platen}
+        label={say(`runs.${platen}`)}
+        value={read[platen]}
+        shown={display.write(read[platen], 'temperature')}
+        note={say('runs.expected', { value: display.write(predicted, 'temperature') })}
+        step={display.units === 'us' ? perFahrenheit_K : asked.step_K}
+        least={asked.least_degC}
+        most={asked.most_degC}
+        onChange={(value) => setRead({ ...read, [platen]: value })}
+      />
       <button type="button" className="button run-tile run-back" onClick={back}>
         <span>{say('runs.back')}</span>
       </button>
-      <BigButton onTap={keep} disabled={saving} keyed>
-        {say('runs.read-so')}
+      <BigButton key={platen} onTap={keep} disabled={saving} keyed>
+        {say('runs.reads-so')}
       </BigButton>
     </section>
   );

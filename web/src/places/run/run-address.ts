@@ -22,6 +22,7 @@ export type RunAsked =
   | { readonly what: 'run'; readonly run: string };
 
 export function runAsked(path: string): RunAsked {
+  if (!isRunAddress(path)) return { what: 'list' };
   const [first, second] = path.slice(runsAddress.length).split('/').filter(Boolean).map(decoded);
   if (first === undefined) return { what: 'list' };
   if (first === 'new') return second === undefined ? { what: 'list' } : { what: 'new', position: second };

@@ -4,6 +4,7 @@ import { EndView } from './end-view.tsx';
 import { MorePanel } from './more-panel.tsx';
 import { PhotosPanel } from './photos-panel.tsx';
 import { ReadingPanel } from './reading-panel.tsx';
+import { ReadingsPanel } from './readings-panel.tsx';
 import { type RunPanel, useRunShown } from './run-context.tsx';
 import { StepScreen } from './step-screen.tsx';
 import { WhoPanel } from './who-panel.tsx';
@@ -15,6 +16,7 @@ export function RunBody({ panel }: { readonly panel: RunPanel }) {
   if (panel.name === 'all-steps') return <AllSteps />;
   if (panel.name === 'choices') return <ChoicesPanel key={panel.code} code={panel.code} step={panel.step} />;
   if (panel.name === 'reading' && view.reading !== undefined) return <ReadingPanel reading={view.reading} />;
+  if (panel.name === 'readings') return <ReadingsPanel measures={panel.measures} />;
   if (panel.name === 'photos') return <PhotosPanel />;
   if (panel.name === 'who') return <WhoPanel />;
   if (view.end !== undefined) return <EndView />;

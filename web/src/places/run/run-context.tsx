@@ -29,6 +29,7 @@ export type RunPanel =
   | { readonly name: 'all-steps' }
   | { readonly name: 'choices'; readonly code: string; readonly step?: string }
   | { readonly name: 'reading' }
+  | { readonly name: 'readings'; readonly measures: readonly string[] }
   | { readonly name: 'photos' }
   | { readonly name: 'who' };
 

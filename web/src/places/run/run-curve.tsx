@@ -3,9 +3,9 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { useRunShown } from './run-context.tsx';
 
 const width = 358;
-const height = 150;
+const height = 122;
 const foot = 24;
-const head = 26;
+const head = 12;
 
 /** The predicted curve is the progress: done in the accent, the dot is now, what was read stands over it. */
 export function RunCurveView({ curve }: { readonly curve: RunCurve }) {

@@ -16,7 +16,7 @@ export function RunHead({ awake }: { readonly awake: Awake }) {
         <strong>{view.position}</strong>
         {view.press === undefined ? null : <span className="soft"> · {view.press.name}</span>}
       </p>
-      <RunSignView />
+      <RunSignView view={view} words={words} />
       <p className="caption run-kept">
         {state.badge === undefined ? (
           say('runs.no-badge')

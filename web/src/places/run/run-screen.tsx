@@ -56,7 +56,15 @@ export function RunScreen({ state, plant }: RunScreenProps) {
         ) : (
           <RunBody panel={panel} key={view.end ?? 'open'} />
         )}
-        {view.alarm === undefined ? null : <AlarmOverlay key={view.alarm.since} />}
+        {view.alarm === undefined ? null : (
+          <AlarmOverlay
+            key={view.attempt}
+            view={view}
+            words={words}
+            saving={saving}
+            onHeard={(change) => void write([change])}
+          />
+        )}
       </main>
     </RunProvider>
   );

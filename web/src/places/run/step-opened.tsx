@@ -1,8 +1,7 @@
-import { type RunAction, type StepView, withMeasures } from '@loopwright/jobs/press-run';
-import { useState } from 'react';
+import type { RunAction, StepView } from '@loopwright/jobs/press-run';
 import { keyed } from '../../page/keyed.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
-import { Measures, type ReadValues } from './measures.tsx';
+import { ReadingsSaid } from './readings-said.tsx';
 import { useRunShown } from './run-context.tsx';
 
 interface StepOpenedProps {
@@ -13,12 +12,11 @@ interface StepOpenedProps {
 /** One step opened: what to do, why, what stands in its way, and its action where it may be done now. */
 export function StepOpened({ step: opened, onBack }: StepOpenedProps) {
   const { say } = useSpeech();
-  const { words, show, write, saving } = useRunShown();
-  const [values, setValues] = useState<ReadValues>({});
+  const { words, view, show, write, saving } = useRunShown();
   const { step, number, state, action, whyNot, settled } = opened;
   const take = (tapped: RunAction) => {
     if (tapped.changes === undefined) return show({ name: 'choices', code: tapped.code, step });
-    void write(withMeasures(tapped, values)).then((kept) => kept && show({ name: 'step' }));
+    void write(tapped.changes).then((kept) => kept && show({ name: 'step' }));
   };
   return (
     <section className="run-panel">
@@ -35,8 +33,17 @@ export function StepOpened({ step: opened, onBack }: StepOpenedProps) {
       {keyed(whyNot).map(({ key, item }) => (
         <p key={key}>{words.blocked(item)}</p>
       ))}
-      {action === undefined ? null : <Measures asked={action.measures} values={values} onChange={setValues} />}
+      {opened.measures.length === 0 ? null : <ReadingsSaid asked={opened.measures} />}
       <div className="run-row">
+        {opened.measures.length === 0 || view.end !== undefined ? null : (
+          <button
+            type="button"
+            className="button run-tile"
+            onClick={() => show({ name: 'readings', measures: opened.measures.map(({ measure }) => measure) })}
+          >
+            <span>{say('runs.readings', { count: opened.measures.length })}</span>
+          </button>
+        )}
         {action === undefined || action.own ? null : (
           <button type="button" className="button run-tile" disabled={saving} onClick={() => take(action)}>
             <span>{words.action(action.code)}</span>

@@ -2,6 +2,9 @@ import type { RunAction } from '@loopwright/jobs/press-run';
 import { Mark } from '../../page/mark.tsx';
 import { useRunShown } from './run-context.tsx';
 
+/** More than so many stand in two columns. */
+const manySteps = 4;
+
 /** Number, title and what to do; of a group the titles of its steps. */
 export function StepSaid({ action }: { readonly action: RunAction | undefined }) {
   const { view, words, state } = useRunShown();
@@ -24,7 +27,7 @@ export function StepSaid({ action }: { readonly action: RunAction | undefined })
         </span>
       </h1>
       {isInPress && action === undefined ? null : isGroup ? (
-        <ol className="run-group">
+        <ol className="run-group" data-many={action.steps.length > manySteps}>
           {action.steps.map((step) => (
             <li key={step}>{words.step(step)}</li>
           ))}

@@ -6,22 +6,21 @@ import { useRunShown } from './run-context.tsx';
 import { RunCurveView } from './run-curve.tsx';
 
 /** What is waited for: the time to go in digits for three metres, when that will be, and the curve as progress. */
-export function WaitView() {
+export function WaitView({ brief }: { readonly brief: boolean }) {
   const speech = useSpeech();
   const { view, words } = useRunShown();
   const timer = waitedFor(view);
   const isInPress = view.curve !== undefined || view.keepClosed;
   return (
     <div className="run-wait">
-      {timer === undefined ? null : <TimerView timer={timer} />}
-      {isInPress ? <p className="run-when">{words.line('when-displays')}</p> : null}
-      {view.curve === undefined ? null : <RunCurveView curve={view.curve} />}
+      {timer === undefined ? null : <TimerView timer={timer} brief={brief} />}
+      {view.curve === undefined || brief ? null : <RunCurveView curve={view.curve} />}
       {view.keepClosed ? (
         <p className="run-care">
           <Mark name="care" /> <span>{words.line('keep-closed')}</span>
         </p>
       ) : null}
-      {view.next === undefined ? null : (
+      {view.next === undefined || isInPress ? null : (
         <p className="soft">
           {speech.say('runs.next')} <strong>{words.step(view.next)}</strong>
         </p>
@@ -30,7 +29,13 @@ export function WaitView() {
   );
 }
 
-function TimerView({ timer }: { readonly timer: RunTimer }) {
+interface TimerViewProps {
+  readonly timer: RunTimer;
+  /** The moment alone, where a hand is asked for and the digits would push it off the screen. */
+  readonly brief: boolean;
+}
+
+function TimerView({ timer, brief }: TimerViewProps) {
   const speech = useSpeech();
   const { words } = useRunShown();
   const { left_s, at, sure, code, earliest } = timer;
@@ -38,13 +43,15 @@ function TimerView({ timer }: { readonly timer: RunTimer }) {
   const time = clockText(speech, at);
   return (
     <div className="run-timer-block">
-      <p className="run-timer" role="timer" data-over={isOver}>
-        <span aria-hidden={isOver ? true : undefined}>{isOver ? '+' : ''}</span>
-        {timerText(left_s)}
-      </p>
+      {brief ? null : (
+        <p className="run-timer" role="timer" data-over={isOver}>
+          {timerText(left_s)}
+        </p>
+      )}
       <p className="run-when">
         <strong>{words.timer(code)}</strong> {earliest === undefined ? time : words.line('about', { time })}
-        {isOver ? ` · ${speech.say('runs.over')}` : ''}
+        {isOver ? ` · ${speech.say('runs.over', { time: timerText(left_s) })}` : ''}
+        {code === 'open' && !isOver ? `, ${words.line('when-displays')}` : ''}
       </p>
       {sure === 'steady' ? null : <p className="caption">{words.sure(sure)}</p>}
     </div>
