@@ -3,7 +3,7 @@ import { Mark } from '../../page/mark.tsx';
 import { useRunShown } from './run-context.tsx';
 
 /** More than so many stand in two columns. */
-const manySteps = 4;
+export const manySteps = 4;
 
 /** Number, title and what to do; of a group the titles of its steps. */
 export function StepSaid({ action }: { readonly action: RunAction | undefined }) {

@@ -5,7 +5,7 @@ import { OtherRun } from './other-run.tsx';
 import { ReadingsSaid } from './readings-said.tsx';
 import { useRunShown } from './run-context.tsx';
 import { SideTiles } from './side-tiles.tsx';
-import { StepSaid } from './step-said.tsx';
+import { manySteps, StepSaid } from './step-said.tsx';
 import { WaitView } from './wait-view.tsx';
 
 /** The step that is to be done now, or the group of steps for somebody who knows the work. */
@@ -26,7 +26,9 @@ export function StepScreen() {
         <StepSaid action={action} />
         {waits ? <WaitView brief={action !== undefined} /> : null}
         {place === 'middle' ? main : null}
-        {action === undefined || action.measures.length === 0 ? null : <ReadingsSaid asked={action.measures} />}
+        {action === undefined || action.measures.length === 0 || action.steps.length > manySteps ? null : (
+          <ReadingsSaid asked={action.measures} />
+        )}
       </div>
       <OtherRun />
       <div className="run-row">
