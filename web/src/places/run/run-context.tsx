@@ -15,7 +15,9 @@ export interface RunShown {
    * Writes what a tap says; resolves to true once it is on the disk. What cannot be written is said, and nothing of it is
    * kept.
    */
-  readonly write: (changes: readonly RunChange[], blobs?: readonly Blob[]) => Promise<boolean>;
+  readonly write: (changes: readonly RunChange[]) => Promise<boolean>;
+  /** The same for something with its own way of saying that it was not kept. @throws StoreError */
+  readonly append: (changes: readonly RunChange[], blobs?: readonly Blob[]) => Promise<void>;
   /** A tap is on its way to the disk. */
   readonly saving: boolean;
   /** Shows another panel in the place of the step. */

@@ -29,7 +29,7 @@ export function RunScreen({ state, plant }: RunScreenProps) {
   const { store, state: kept } = useStore();
   const now = useMoment(store, kept);
   const [panel, show] = useState<RunPanel>({ name: 'step' });
-  const { saving, fault, write } = useWriting(state, plant);
+  const { saving, fault, write, append } = useWriting(state, plant);
   const view = useMemo(
     () => viewRun(state, now, { badges: Object.values(plant.badges), rolls: Object.values(plant.rolls) }),
     [state, now, plant],
@@ -41,7 +41,7 @@ export function RunScreen({ state, plant }: RunScreenProps) {
   const { meanwhile, forget } = useMeanwhile(state, now);
   const awake = useWakeLock(view.end === undefined);
   useBusy(view.end === undefined);
-  const shown: RunShown = { state, view, now, words, plant, write, saving, show };
+  const shown: RunShown = { state, view, now, words, plant, write, append, saving, show };
   return (
     <RunProvider value={shown}>
       <main className="run" data-phase={view.phase} data-run={view.run}>
@@ -70,19 +70,23 @@ export function RunScreen({ state, plant }: RunScreenProps) {
   );
 }
 
+type Writing = Pick<RunShown, 'saving' | 'write' | 'append'> & { readonly fault: string | undefined };
+
 /** Writing of a run: one tap at a time, and what came of it. */
-function useWriting(state: RunState, plant: Plant): Pick<RunShown, 'saving' | 'write'> & { fault: string | undefined } {
+function useWriting(state: RunState, plant: Plant): Writing {
   const speech = useSpeech();
   const { store, state: kept } = useStore();
   const [saving, setSaving] = useState(false);
   const [fault, setFault] = useState<string>();
-  const write = async (changes: readonly RunChange[], blobs: readonly Blob[] = []): Promise<boolean> => {
+  const append = async (changes: readonly RunChange[], blobs: readonly Blob[] = []): Promise<void> => {
+    const [first, ...rest] = tapWrites(state, changes, runNow(store, kept), plant);
+    if (first !== undefined) await store.append([{ ...first, blobs }, ...rest]);
+  };
+  const write = async (changes: readonly RunChange[]): Promise<boolean> => {
     if (saving || changes.length === 0) return false;
     setSaving(true);
     try {
-      const now = runNow(store, kept);
-      const [first, ...rest] = tapWrites(state, changes, now, plant);
-      await store.append(first === undefined ? [] : [{ ...first, blobs }, ...rest]);
+      await append(changes);
       setFault(undefined);
       return true;
     } catch (cause) {
@@ -92,5 +96,5 @@ function useWriting(state: RunState, plant: Plant): Pick<RunShown, 'saving' | 'w
       setSaving(false);
     }
   };
-  return { saving, fault, write };
+  return { saving, fault, write, append };
 }
