@@ -4,9 +4,9 @@ import type { PositionLabel } from '@loopwright/jobs';
 import type { Page } from '@loopwright/sheets';
 import {
   cardPdf,
-  cyclePdf,
   type FlowPaper,
   flowPapers,
+  flowPdf,
   type LabelPrint,
   labelsPdf,
   type Paper,
@@ -33,7 +33,7 @@ export async function makeLabels(
 /** A press cycle as a PDF file's bytes; `paper` as people type it, in any case. */
 export async function makeCyclePdf(page: Page, paper: string): Promise<Uint8Array> {
   const named: FlowPaper | undefined = flowPapers.find((each) => each.toLowerCase() === paper);
-  return cyclePdf(page, named ?? 'A4', await fonts());
+  return flowPdf(page, named ?? 'A4', await fonts());
 }
 
 async function fonts(): Promise<SheetFonts> {

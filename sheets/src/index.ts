@@ -12,6 +12,7 @@ export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
 export { drawingSvg, type InkColours, paperInks } from './drawing/drawing-svg.ts';
 export { type LabelPaper, labelPapers, labelsOnSheet } from './label/label-paper.ts';
 export { labelSheets } from './label/label-sheets.ts';
+export { auditPage } from './page/audit-page.ts';
 export { voiceOfDisplay } from './page/card/press-display.ts';
 export { threadDrawing } from './page/card/thread-drawing.ts';
 export { cardPage } from './page/card-page.ts';

@@ -1,7 +1,7 @@
 import type { Drawing, Shape } from '../page/page.ts';
 import { textWidth } from '../type/text-width.ts';
 import { boxesOverlap, textBox } from './boxes.ts';
-import { lettering, type Point, polyline, type Stroke } from './shapes.ts';
+import { lettering, type Point, polyline, ring, type Stroke } from './shapes.ts';
 
 /** One axis: what it spans, and where a number stands at it. */
 export interface PlotAxis {
@@ -17,6 +17,8 @@ export interface PlotLine {
   readonly label: string;
   readonly points: readonly Point[];
   readonly stroke: Stroke;
+  /** Drawn at each of its points: somebody read a value there. */
+  readonly mark?: 'cross' | 'ring';
 }
 
 export interface Plot {
@@ -68,11 +70,34 @@ export function plot(drawn: Plot): Drawing {
       ...frame(field),
       ...axes(drawn, field, place),
       ...moments(drawn, field, place),
-      ...drawn.lines.map(({ points, stroke }) => polyline(points.map(place), stroke)),
+      ...drawn.lines.flatMap((line) => lineShapes(line, place)),
       ...names.shapes,
       ...legend.shapes,
     ],
   };
+}
+
+function lineShapes({ points, stroke, mark }: PlotLine, place: Place): Shape[] {
+  const placed = points.map(place);
+  return [
+    ...(placed.length > 1 || mark === undefined ? [polyline(placed, stroke)] : []),
+    ...(mark === undefined ? [] : placed.flatMap((point) => markShapes(mark, point))),
+  ];
+}
+
+const markSize = 3;
+
+function markShapes(mark: 'cross' | 'ring', { x, y }: Point): Shape[] {
+  if (mark === 'ring') return [ring({ x, y }, markSize, { width: 1.2, ink: 'accent' })];
+  return [-1, 1].map((side) =>
+    polyline(
+      [
+        { x: x - markSize, y: y - side * markSize },
+        { x: x + markSize, y: y + side * markSize },
+      ],
+      { width: 1.2, ink: 'accent' },
+    ),
+  );
 }
 
 function frame(field: Field): Shape[] {
@@ -153,7 +178,7 @@ function legendShapes(
 ): { readonly shapes: readonly Shape[]; readonly bottom: number } {
   const shapes: Shape[] = [];
   let [x, y] = [left, top + size];
-  for (const { label, stroke } of lines) {
+  for (const { label, stroke, mark } of lines) {
     const wide = sample + 4 + textWidth(label, size);
     if (x > left && x + wide > width - right) [x, y] = [left, y + leading];
     const middle = y - 2.6;
@@ -165,6 +190,7 @@ function legendShapes(
         ],
         stroke,
       ),
+      ...(mark === undefined ? [] : markShapes(mark, { x: x + sample / 2, y: middle })),
       lettering(label, { x: x + sample + 4, y }, { size }),
     );
     x += wide + 12;

@@ -92,6 +92,10 @@ export interface Page {
   readonly back: readonly Section[];
   /** Payload of the printed code: prefix, position, card revision, checksum. Never an address. */
   readonly code: string;
+  /** What stands beside the code and on every sheet, for those who cannot scan. */
+  readonly codeText?: string;
+  /** How sheets are counted, with gaps `{sheet}` and `{sheets}`; without it, like `1 / 3`. */
+  readonly sheetOf?: string;
   readonly footer: readonly string[];
   /** The job's `now`, as ISO text; the creation date of a PDF. */
   readonly now: string;

@@ -1,15 +1,14 @@
 import { lettering } from '../drawing/shapes.ts';
 import { labelPaperSizes } from '../label/label-paper.ts';
 import type { Drawing, Page, Section, Shape } from '../page/page.ts';
+import { textWidth } from '../type/text-width.ts';
 import { wrapText } from '../type/wrap-text.ts';
 import { sectionPieces, widestInColumn } from './block-pieces.ts';
 import { flow } from './flow.ts';
-import { columnWidth, type Frame, frameOfSize, oneColumn, type Room, rule, type SetPart, twoColumns } from './frame.ts';
+import { firstHead, nextHead } from './flow-head.ts';
+import { columnWidth, type Frame, frameOfSize, oneColumn, type Room, rule, twoColumns } from './frame.ts';
 import { paperSizes } from './paper-size.ts';
 import { heightOf, leadingOf, type PaperStyle, type Piece, space } from './piece.ts';
-import { drawRuns } from './rich-lines.ts';
-import { stateSign } from './signs.ts';
-import { figureNote } from './text-pieces.ts';
 
 /** Papers on which a page flows over as many sheets as it needs. */
 export const flowPapers = ['A4', 'A5', 'letter'] as const;
@@ -38,7 +37,19 @@ function sheetOf(size: { readonly width: number; readonly height: number }, edge
  * @returns one drawing a side; one unit is a point
  */
 export function flowSheets(page: Page, paper: FlowPaper): readonly Drawing[] {
-  const { frame, style } = sheets[paper];
+  const usual = sheetsIn(page, sheets[paper]);
+  const smaller = sheetsIn(page, withType(sheets[paper], smallerShare));
+  return smaller.length < usual.length ? smaller : usual;
+}
+
+/** A little smaller type where that saves a whole sheet. */
+const smallerShare = 0.94;
+
+function withType({ frame, style }: Sheet, share: number): Sheet {
+  return { frame, style: { ...style, size: style.size * share } };
+}
+
+function sheetsIn(page: Page, { frame, style }: Sheet): readonly Drawing[] {
   const first = firstHead(page, frame, style.size);
   const next = nextHead(page, frame, style.size);
   const foot = footLines(page, frame, style.size * 0.82);
@@ -52,7 +63,7 @@ export function flowSheets(page: Page, paper: FlowPaper): readonly Drawing[] {
     shapes: [
       ...(i === 0 ? first : next).shapes,
       ...body,
-      ...footShapes(foot, frame, { top: bottom, size: style.size * 0.82, of: `${i + 1} / ${bodies.length}` }),
+      ...footShapes(foot, frame, { top: bottom, size: style.size * 0.82, of: counted(page, i + 1, bodies.length) }),
     ],
   }));
 }
@@ -92,13 +103,14 @@ function bodiesOf(page: Page, { frame, style }: Sheet, { first, next, bottom }: 
     const width = run.across ? frame.inner : columnWidth(frame);
     let pieces = run.sections.flatMap((section) => [space(style.size * 0.6), ...sectionPieces(section, width, style)]);
     for (let left = pieces.length; left > 0; left = pieces.length) {
+      const isFresh = top === next;
       const filled = fill(pieces, run, frame, { top, bottom });
       bodies.at(-1)?.push(...filled.shapes);
       pieces = filled.left;
-      top = filled.end + 3;
+      top = filled.end + style.size * 0.6;
       if (pieces.length === 0) break;
       // A piece taller than a whole sheet would never find room.
-      if (pieces.length === left && top === next + 3) pieces = pieces.slice(1);
+      if (pieces.length === left && isFresh) pieces = pieces.slice(1);
       bodies.push([]);
       top = next;
     }
@@ -126,39 +138,16 @@ function fill(pieces: readonly Piece[], run: Run, frame: Frame, { top, bottom }:
   return { shapes, left: [...left], end: bottom };
 }
 
-/** Which position, what came out, how long it takes. */
-function firstHead(page: Page, frame: Frame, size: number): SetPart {
-  const { left, inner } = frame;
-  const { figure, label } = page.time;
-  const subtitle = wrapText(page.subtitle, { size, width: inner });
-  const value = `${figure.value}\u00a0${figure.unit}`;
-  const time = [{ text: `${label}:` }, { text: value, bold: true }, { text: figureNote(figure), soft: true }];
-  let y = left + size * 1.9;
-  const shapes: Shape[] = [lettering(page.title, { x: left, y }, { size: size * 2.2, bold: true })];
-  for (const line of subtitle) {
-    y += leadingOf(size) + 1.5;
-    shapes.push(lettering(line, { x: left, y }, { size, ink: 'soft' }));
-  }
-  y += leadingOf(size) + 3;
-  shapes.push(...stateSign[page.state.shape]({ x: left + 4, y: y - size * 0.32 }, 3));
-  shapes.push(lettering(page.state.word, { x: left + 12, y }, { size, bold: true }));
-  y += leadingOf(size) + 2;
-  shapes.push(...drawRuns(time, { x: left, y }, size), rule(frame, y + 5, 1.4));
-  return { shapes, end: y + 5 };
+function counted({ sheetOf: said = '{sheet} / {sheets}' }: Page, sheet: number, sheets: number): string {
+  return said.replace('{sheet}', String(sheet)).replace('{sheets}', String(sheets));
 }
 
-function nextHead(page: Page, frame: Frame, size: number): SetPart {
-  const y = frame.left + size;
-  const title = wrapText(`${page.title} · ${page.subtitle}`, { size, width: frame.inner, bold: true })[0] ?? page.title;
-  return {
-    shapes: [lettering(title, { x: frame.left, y }, { size, bold: true }), rule(frame, y + 4, 1.4)],
-    end: y + 4,
-  };
-}
-
-function footLines({ footer }: Page, frame: Frame, size: number): string[] {
-  const [check = '', rules = '', version = ''] = footer;
-  return [`${check} ${rules}`, version].flatMap((line) => wrapText(line, { size, width: frame.inner - 30 }));
+/** Room at the end of the last line for which sheet it is. */
+function footLines(page: Page, frame: Frame, size: number): string[] {
+  const [check = '', rules = '', version = ''] = page.footer;
+  const width = frame.inner - textWidth(counted(page, 88, 88), size) - 8;
+  const last = [version, ...(page.codeText === undefined ? [] : [page.codeText])].join(' · ');
+  return [`${check} ${rules}`, last].flatMap((line) => wrapText(line, { size, width }));
 }
 
 function footShapes(

@@ -24,6 +24,12 @@ function groupHeight(pieces: readonly Piece[], from: number): number {
   return height;
 }
 
+/** White room at the head falls away; within what is left it stays, and alone it is nothing left. */
+function fromFirstWord(pieces: readonly Piece[]): readonly Piece[] {
+  const first = pieces.findIndex((piece) => !piece.space);
+  return first < 0 ? [] : pieces.slice(first);
+}
+
 /** Fills columns from the top, one after the other. */
 export function flow(pieces: readonly Piece[], columns: readonly Column[]): Flowed {
   const shapes: Shape[] = [];
@@ -40,7 +46,7 @@ export function flow(pieces: readonly Piece[], columns: readonly Column[]): Flow
       next += 1;
     }
   }
-  return { shapes, left: pieces.slice(next).filter((piece) => !piece.space) };
+  return { shapes, left: fromFirstWord(pieces.slice(next)) };
 }
 
 /** The same with all columns about equally full. */

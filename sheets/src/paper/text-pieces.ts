@@ -154,30 +154,30 @@ export function wordRuns(row: Row): Run[] {
 export function rowPieces(list: readonly Row[], width: number, size: number): Piece[] {
   return list.flatMap((row, i) => {
     const pieces = row.figure ? figureRow(row, row.figure, width, size) : richLines(wordRuns(row), width, size);
-    return i === list.length - 1 ? pieces : underlined(pieces, width);
+    return i === list.length - 1 ? together(pieces) : underlined(pieces, width);
   });
 }
 
+/** The lines of a row are never parted. */
+const together = (pieces: readonly Piece[]): Piece[] =>
+  pieces.map((piece, i) => (i < pieces.length - 1 ? { ...piece, keepWithNext: true } : piece));
+
 function underlined(pieces: readonly Piece[], width: number): Piece[] {
-  return pieces.map((piece, i) =>
-    i < pieces.length - 1
-      ? { ...piece, keepWithNext: true }
-      : {
-          ...piece,
-          height: piece.height + 1,
-          draw: (corner: Point) => [
-            ...piece.draw(corner),
-            polyline(
-              [
-                { x: corner.x, y: corner.y + piece.height + 0.4 },
-                { x: corner.x + width, y: corner.y + piece.height + 0.4 },
-              ],
-              {
-                width: 0.25,
-                ink: 'soft',
-              },
-            ),
-          ],
-        },
-  );
+  return together(pieces).map((piece, i) => (i < pieces.length - 1 ? piece : withRule(piece, width)));
+}
+
+function withRule(piece: Piece, width: number): Piece {
+  const line = ({ x, y }: Point): Shape =>
+    polyline(
+      [
+        { x, y },
+        { x: x + width, y },
+      ],
+      { width: 0.25, ink: 'soft' },
+    );
+  return {
+    ...piece,
+    height: piece.height + 1,
+    draw: ({ x, y }) => [...piece.draw({ x, y }), line({ x, y: y + piece.height + 0.4 })],
+  };
 }

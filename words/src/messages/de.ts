@@ -1,3 +1,4 @@
+import { auditDe } from './audit/de.ts';
 import { cardDe } from './card/de.ts';
 import { cycleDe } from './cycle/de.ts';
 import type { Catalogue } from './en.ts';
@@ -28,6 +29,7 @@ import { warningsDe } from './warnings/de.ts';
 /** Every sentence in German. */
 export const de: Catalogue = {
   ...firstDe,
+  ...auditDe,
   ...cardDe,
   ...cycleDe,
   ...fieldsDe,

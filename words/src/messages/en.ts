@@ -1,3 +1,4 @@
+import { auditEn } from './audit/en.ts';
 import { cardEn } from './card/en.ts';
 import { cycleEn } from './cycle/en.ts';
 import { fieldsEn } from './fields/en.ts';
@@ -27,6 +28,7 @@ import { warningsEn } from './warnings/en.ts';
 /** Every sentence in English; its keys are the keys of every language. */
 export const en = {
   ...firstEn,
+  ...auditEn,
   ...cardEn,
   ...cycleEn,
   ...fieldsEn,

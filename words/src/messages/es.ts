@@ -1,3 +1,4 @@
+import { auditEs } from './audit/es.ts';
 import { cardEs } from './card/es.ts';
 import { cycleEs } from './cycle/es.ts';
 import type { Catalogue } from './en.ts';
@@ -28,6 +29,7 @@ import { warningsEs } from './warnings/es.ts';
 /** Every sentence in Spanish. */
 export const es: Catalogue = {
   ...firstEs,
+  ...auditEs,
   ...cardEs,
   ...cycleEs,
   ...fieldsEs,

@@ -159,7 +159,11 @@ export function temperatureAxis(cycles: readonly PressCycle[], display: Voice): 
   const hottest = Math.max(
     ...curves.flatMap(({ topPlaten, bottomPlaten, beltBottom }) => [...topPlaten, ...bottomPlaten, ...beltBottom]),
   );
-  const coldest = Math.min(0, ...curves.flatMap(({ beltTop }) => beltTop));
+  return degreesAxis(Math.min(0, ...curves.flatMap(({ beltTop }) => beltTop)), hottest, display);
+}
+
+/** From the coldest to a little above the hottest [degC]. */
+export function degreesAxis(coldest: number, hottest: number, display: Voice): PlotAxis {
   const us = display.units === 'us';
   const shown = (degC: number): number => (us ? degC * 1.8 + 32 : degC);
   const inside = (value: number): number => (us ? (value - 32) / 1.8 : value);

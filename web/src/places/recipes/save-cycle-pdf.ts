@@ -1,10 +1,10 @@
 import type { Page } from '@loopwright/sheets';
-import { cyclePdf, type FlowPaper } from '@loopwright/sheets/pdf';
+import { type FlowPaper, flowPdf } from '@loopwright/sheets/pdf';
 import { handOver } from '../../page/hand-over.ts';
 import { sheetFonts } from '../../page/sheet-fonts.ts';
 
 /** Makes the PDF of a cycle in the browser and hands it to the reader as a file. */
 export async function saveCyclePdf(page: Page, paper: FlowPaper, name: string): Promise<void> {
-  const bytes = await cyclePdf(page, paper, await sheetFonts());
+  const bytes = await flowPdf(page, paper, await sheetFonts());
   handOver(new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }), `${name}.pdf`);
 }
