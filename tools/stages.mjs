@@ -99,6 +99,12 @@ export function unit(env, { timeout_s = 1200, without = [] } = {}) {
   return { name: 'unit, property and document tests', run: () => vitest('unit', args, { timeout_s, env }) };
 }
 
+/** Both verifiers on records tampered with in every way, and on nothing else. */
+export function verifiers(env, timeout_s) {
+  const file = 'records/test/verifier/verifiers-agree.test.ts';
+  return { name: 'both verifiers', run: () => vitest('verifiers', [file], { timeout_s, env }) };
+}
+
 /** The validation book is a result of the tests: what they wrote must be what is in the repository. */
 export const book = {
   name: 'validation book unchanged',

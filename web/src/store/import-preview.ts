@@ -1,5 +1,6 @@
+import { bringsNews } from './brings-news.ts';
 import { type ImportFile, readImport, rememberFile } from './import-file.ts';
-import { mergeLogs } from './merge-logs.ts';
+import { mergeLogRows, mergeLogs } from './merge-logs.ts';
 import type { ImportPreview } from './plant-store.ts';
 import type { StoreCore } from './store-core.ts';
 
@@ -12,15 +13,18 @@ export async function previewImport(core: StoreCore, file: Blob): Promise<Import
   const { db, device } = core.parts;
   const read = await readImport(file, device.verify);
   const { plant } = read;
-  const here = await db.getAll('events', IDBKeyRange.bound([plant], [plant, []]));
+  const range = IDBKeyRange.bound([plant], [plant, []]);
+  const [here, before] = await Promise.all([db.getAll('events', range), db.getAll('logs', range)]);
   const { folded, added } = mergeLogs(here, read.rows, { plant, publicKey: device.key.publicKey });
   const shown = core.folded;
   const isOther = shown.size > 0 && core.memory.shown !== plant;
+  const news = { db, added: added.length, before, after: mergeLogRows(before, read.logs) };
   const preview: ImportPreview = {
     plant: { id: plant, name: folded.plant.name },
     relation: here.length > 0 ? 'same' : isOther ? 'other' : 'first',
     events: read.rows.length,
     newEvents: added.length,
+    nothingNew: here.length > 0 && !isOther && !(await bringsNews(read, news)),
     devices: read.logs.length,
     positions: Object.keys(folded.plant.positions).length,
     blobs: read.blobs.size,

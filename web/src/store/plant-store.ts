@@ -154,6 +154,8 @@ export interface ImportPreview {
   readonly relation: 'first' | 'same' | 'other';
   readonly events: number;
   readonly newEvents: number;
+  /** The plant is shown, and the file brings no events, no words of witnesses and no pictures that are not here. */
+  readonly nothingNew: boolean;
   readonly devices: number;
   readonly positions: number;
   readonly blobs: number;

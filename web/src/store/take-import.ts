@@ -1,5 +1,6 @@
 import { noEvent } from '@loopwright/records/log';
 import { prepared } from './batch.ts';
+import { bringsNews } from './brings-news.ts';
 import { momentOf } from './clock-watch.ts';
 import { countersignLogs } from './countersign-logs.ts';
 import type { EventRow, LogRow, StoreSchema } from './database.ts';
@@ -37,8 +38,8 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
   const merged = mergeLogs(here, file.rows, { plant, publicKey });
   const isShown = core.memory.shown === plant && here.length > 0;
   const known = mergeLogRows(knownLogs, file.logs);
-  if (merged.added.length === 0 && isShown && !isSeenFurther(known, knownLogs))
-    throw new StoreError('file-nothing-new');
+  const news = { db, added: merged.added.length, before: knownLogs, after: known };
+  if (isShown && !(await bringsNews(file, news))) throw new StoreError('file-nothing-new');
   const logs = await countersignLogs(known, device.key, momentOf(core.parts.clocks).at);
   const changes = core.withClock(await prepared([met(headsOf(logs, merged.rows))]));
   const { rows, folded, checkpoint } = await core.batch(merged.folded, changes);
@@ -53,15 +54,6 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
   await core.parts.copy.add({ rows: [...merged.added, ...rows], logs: [...logs, own], blobs: blobsOf(file) });
   const events = [...merged.added, ...rows].map((row) => ({ ...row, type: eventOf(row).type }));
   return { events: events.map(({ id, device, seq, type }) => ({ id, device, seq, type })), size: folded.size };
-}
-
-/** Whether somebody else has seen more of a log than was known here. */
-function isSeenFurther(logs: readonly LogRow[], before: readonly LogRow[]): boolean {
-  return logs.some((log) => {
-    const known = before.find(({ device }) => device === log.device);
-    const sizes = new Map(known?.witnesses?.map(({ statement }) => [statement.witness, statement.size]));
-    return (log.witnesses ?? []).some(({ statement }) => (sizes.get(statement.witness) ?? -1) < statement.size);
-  });
 }
 
 function blobsOf({ blobs }: ImportFile): StoreSchema['blobs']['value'][] {

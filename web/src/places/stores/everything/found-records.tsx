@@ -15,8 +15,7 @@ export function FoundRecords({ file, preview, saving, onTake, onLeave }: FoundRe
   const { say } = useSpeech();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  const { relation, stepsBack, newEvents, unknownEvents, notWitnessed } = preview;
-  const isHere = relation === 'same' && stepsBack === undefined && newEvents === 0;
+  const { relation, stepsBack, nothingNew: isHere, unknownEvents, notWitnessed } = preview;
   return (
     <>
       <h3 tabIndex={-1} ref={heading} className="table-found">
