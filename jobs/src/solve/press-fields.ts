@@ -110,6 +110,12 @@ export const cycleFields = {
   contacts_W_m2K: z
     .array(z.nullable(number('W/(m2 K)', 'Heat passing an interface')))
     .meta({ description: 'One per interface from the top platen down; null for a perfect one' }),
+  contactsWetted_W_m2K: z.exactOptional(
+    z.array(z.nullable(number('W/(m2 K)', 'Heat passing it once the face of the belt is molten'))).meta({
+      description:
+        'One per interface: in its range of melting a contact at the belt goes over to it; null for one that does not',
+    }),
+  ),
   ambient_degC: number('degC', 'Air round the press'),
   start_degC: z.exactOptional(number('degC', 'Everything when the heaters are switched on; without it as the air')),
   top: platen,

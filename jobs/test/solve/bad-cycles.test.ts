@@ -158,6 +158,22 @@ describe('press cycles with steps, bare faces and water', () => {
     expect(await refused({ columns: { left_K: 0, right_K: 99 } })).toMatchObject({ path: 'columns.right_K' });
   });
 
+  it('[SOLVE-30] contacts that are wetted as the belt melts are taken, and refused by their place', async () => {
+    const wetting = (at: number, wetted: number) => ({
+      contactsWetted_W_m2K: example.contacts_W_m2K.map((_, i) => (i === at ? wetted : null)),
+    });
+    const bonded = async (change: Readonly<Record<string, unknown>>) =>
+      ((await answer(change)) as unknown as { marks: { bonded_s: number } }).marks;
+    const belt = 2;
+    expect((await bonded(wetting(belt, 5000))).bonded_s).toBeLessThan((await bonded({})).bonded_s);
+    expect(await refused(wetting(0, 5000))).toMatchObject({
+      code: 'wetted-not-at-belt',
+      path: 'contactsWetted_W_m2K[0]',
+    });
+    expect(await refused(wetting(belt, 5))).toMatchObject({ code: 'out-of-range', path: 'contactsWetted_W_m2K[2]' });
+    expect(await refused({ contactsWetted_W_m2K: [5000] })).toMatchObject({ code: 'contact-count' });
+  });
+
   it('[SOLVE-30] bare faces and water are taken; water on a platen above 100 degC is warned of', async () => {
     const face = { faces: 'up', length_m: 0.05, emissivity: 0.1, area_m2: 0.045 };
     const water = { inlet_degC: 15, flow_kg_s: 0.03, transferUnits: 1 };

@@ -1,6 +1,7 @@
 import { indexInRange, inRange, type Limits } from '../../in-range.ts';
 import { Refusal } from '../../refusal.ts';
 import { checkStack } from '../stack/check-stack.ts';
+import { checkWetted } from '../stack/check-wetted.ts';
 import { checkRecipe } from './check-recipe.ts';
 import { coolsTowards_degC } from './cooling.ts';
 import type { BareFace, CycleInput, Platen, PlatenControl } from './cycle-input.ts';
@@ -61,11 +62,14 @@ const time: Limits = { min: 0, max: 1e6, unit: 's' };
  *
  * @param input - press, stack, supply and recipe [units in their names]
  * @returns nothing
- * @throws not-finite, out-of-range, no-belt, areas-differ, unknown-control, unknown-face, never-cools, and those of a stack and a recipe
+ * @throws not-finite, out-of-range, no-belt, areas-differ, unknown-control, unknown-face, never-cools, and those of a stack, its contacts and a recipe
  * @source derived: plain comparison
  */
 export function checkCycle(input: CycleInput): void {
   checkStack(input.layers, input.contacts_W_m2K);
+  if (input.contactsWetted_W_m2K !== undefined) {
+    checkWetted(input.layers, input.contacts_W_m2K, input.contactsWetted_W_m2K);
+  }
   if (!input.layers.some(({ belt }) => belt === true)) throw new Refusal('no-belt', 'layers', {});
   inRange(input.ambient_degC, 'ambient_degC', ambient);
   if (input.start_degC !== undefined) inRange(input.start_degC, 'start_degC', temperature);

@@ -115,6 +115,11 @@ export interface CycleInput {
   readonly layers: readonly Layer[];
   /** One per interface from the top platen down; null = perfect contact. */
   readonly contacts_W_m2K: readonly (number | null)[];
+  /**
+   * The same with the belt's face molten: in its melting range a contact at the belt goes over from one to the other.
+   * null = does not; off without it.
+   */
+  readonly contactsWetted_W_m2K?: readonly (number | null)[] | undefined;
   readonly ambient_degC: number;
   /** Of everything when the heaters are switched on; ambient unless given. */
   readonly start_degC?: number | undefined;

@@ -1,6 +1,8 @@
 import { type Cells, record, temperatureOf } from '../march/cells.ts';
 import { lookInside, temperatureInside } from '../march/inside.ts';
 import { type Slab, timeOf } from '../march/slab.ts';
+import { shareBesideSwitch } from '../march/switch-flux.ts';
+import type { ContactSwitch } from '../stack/contact-switch.ts';
 import type { Place } from '../stack/probe-place.ts';
 import { addRates, type RateTable, rateCount } from './rate-table.ts';
 
@@ -15,6 +17,8 @@ export interface History {
   readonly lower: Int32Array;
   /** Weight of the lower unknown. */
   readonly share: Float64Array;
+  /** Places beside a contact that switches: their share changes with it. */
+  readonly switched: readonly SwitchedPlace[];
   readonly rates: RateTable;
   /** First and last unknown that a place with rates lies at. */
   readonly first: number;
@@ -34,6 +38,12 @@ export interface History {
   active: boolean;
   /** True when every place got colder in the step recorded last: no peak lies ahead until one gets warmer. */
   falling: boolean;
+}
+
+interface SwitchedPlace {
+  readonly place: number;
+  readonly contact: ContactSwitch;
+  readonly dryShare: number;
 }
 
 /** Below the melting peak rates grow by the factor e over about this share of the melt width. */
@@ -66,6 +76,7 @@ export function makeHistory(slab: Slab, places: readonly Place[], rates: RateTab
     upper: new Int32Array(count),
     lower: new Int32Array(count),
     share: own(count),
+    switched: switchedPlaces(slab.cells, places),
     rates,
     first: places.slice(0, fusing).reduce((least, { upper }) => Math.min(least, upper), slab.count - 1),
     last: places.slice(0, fusing).reduce((most, { lower }) => Math.max(most, lower), 0),
@@ -102,8 +113,36 @@ function columns(length: number): (count: number) => Float64Array {
   };
 }
 
+function switchedPlaces({ switches }: Cells, places: readonly Place[]): SwitchedPlace[] {
+  return places.flatMap(({ upper, share: dryShare }, place) =>
+    switches
+      .filter((contact) => contact.upper === upper && dryShare !== 0)
+      .map((contact) => ({ place, contact, dryShare })),
+  );
+}
+
+/**
+ * Shares of places beside contacts that switch, for the temperatures in a field of the records.
+ *
+ * @param history - history with the places, changed
+ * @param cells - unknowns
+ * @param field - where the temperatures stand in a record [1]
+ * @returns nothing
+ * @source derived: half cells and contact in series
+ * @verified CYCLE-18 steady flux through a contact that switches
+ */
+export function switchShares({ switched, share }: History, { numbers }: Cells, field: number): void {
+  for (let i = 0; i < switched.length; i += 1) {
+    const { place, contact, dryShare } = switched[i] as SwitchedPlace;
+    share[place] = shareBesideSwitch(numbers, contact, dryShare, field);
+  }
+}
+
 /** Temperatures of all places at the end of the step tried last. */
-function readNext({ count, upper, lower, share, next }: History, { numbers }: Cells): void {
+function readNext(history: History, cells: Cells): void {
+  switchShares(history, cells, NEXT);
+  const { count, upper, lower, share, next } = history;
+  const { numbers } = cells;
   for (let n = 0; n < count; n += 1) {
     const above = numbers[((upper[n] as number) + 1) * STRIDE + NEXT] as number;
     const weight = share[n] as number;
@@ -177,7 +216,10 @@ function addStep(history: History, slab: Slab, step_s: number, change: number): 
   }
 }
 
-function addPoint({ fusing, upper, lower, share, rates, sums }: History, { numbers }: Cells, weight_s: number): void {
+function addPoint(history: History, cells: Cells, weight_s: number): void {
+  switchShares(history, cells, STAGE);
+  const { fusing, upper, lower, share, rates, sums } = history;
+  const { numbers } = cells;
   for (let n = 0; n < fusing; n += 1) {
     const above = numbers[((upper[n] as number) + 1) * STRIDE + STAGE] as number;
     const weight = share[n] as number;
@@ -192,6 +234,7 @@ function notePeaks(history: History, slab: Slab, step_s: number, rising: boolean
   const start_s = timeOf(slab);
   if (!rising) {
     lookInside(slab, 0.5, 0, slab.count - 1);
+    switchShares(history, slab.cells, STAGE);
     for (let n = 0; n < count; n += 1) middle[n] = placeInside(history, slab.cells, n);
   }
   for (let n = 0; n < count; n += 1) {

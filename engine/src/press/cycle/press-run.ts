@@ -102,9 +102,10 @@ const mostTries = 400_000;
  * @source derived: plain allocation
  */
 export function preparePress(input: CycleInput, refine: number = usual.refine): PreparedPress {
-  const { layers, contacts_W_m2K, top, bottom } = input;
+  const { layers, contacts_W_m2K, contactsWetted_W_m2K, top, bottom } = input;
   const cells = cellCounts(layers).map((count) => count * refine);
-  const grid = stackGrid(layers, contacts_W_m2K, cells, { top: platenCurve(top), bottom: platenCurve(bottom) });
+  const ends = { top: platenCurve(top), bottom: platenCurve(bottom) };
+  const grid = stackGrid(layers, contacts_W_m2K, cells, ends, contactsWetted_W_m2K);
   const belt = beltPlaces(input, grid);
   const probes = input.probes.map(({ layer, fraction }) => probePlace(grid, layer, fraction));
   const platens = [

@@ -1,6 +1,7 @@
+import { record } from '../march/cells.ts';
 import { lookInside, sensorInside } from '../march/inside.ts';
 import { timeOf } from '../march/slab.ts';
-import { type History, placeInside } from './history.ts';
+import { type History, placeInside, switchShares } from './history.ts';
 import type { PressRun } from './press-run.ts';
 import { rateAt, rateCount } from './rate-table.ts';
 
@@ -95,6 +96,7 @@ function takeSample({ samples, march, history, beltPlaces, input }: PressRun, st
   const { rows, columns } = samples;
   const { cells, top, bottom } = march.slab;
   lookInside(march.slab, share, 0, march.slab.count - 1);
+  switchShares(history, cells, record.STAGE);
   const probes = input.probes.length;
   const first = samples.taken * columns;
   const late = first + (1 + rateCount) * probes;

@@ -2,6 +2,7 @@ import { tableAt } from '../stack/enthalpy-table.ts';
 import { type BentRun, type Cells, record, type TabledRun } from './cells.ts';
 import { chain, chainRow, EXTRA } from './chain.ts';
 import { slopedFlux } from './flux.ts';
+import { bendSwitches } from './switch-flux.ts';
 
 const { START, V, X, CARRIED, STAGE, OFF, UPPER, LOWER, FLUX, BEND, ENTHALPY, HEAT, STRIDE } = record;
 
@@ -27,6 +28,7 @@ export function bendCells(cells: Cells, stage: number, link: number): void {
     if (!cells.sloped) bendTabled(cells, stage, link, run);
     else {
       bendSloped(cells, stage, run);
+      bendSwitches(cells, stage);
       addBends(cells, link, run);
     }
   }
@@ -44,7 +46,7 @@ function carryExtra({ numbers, count }: Cells, link: number): void {
   }
 }
 
-/** Linear temperatures at a stage; weights of solutions still to come are 0. */
+/** Temperatures at a stage where no table gives them; weights of solutions still to come are 0. */
 function readLinear({ numbers }: Cells, stage: number, from: number, to: number): void {
   const row = stage * chainRow;
   const s0 = chain.stage[row] as number;
@@ -55,7 +57,9 @@ function readLinear({ numbers }: Cells, stage: number, from: number, to: number)
   for (let j = from; j < to; j += STRIDE) {
     const early = s0 * (numbers[j + V] as number) + s1 * (numbers[j + V + 1] as number);
     const late = s2 * (numbers[j + V + 2] as number) + s3 * (numbers[j + V + 3] as number);
-    numbers[j + STAGE] = (numbers[j + START] as number) + (early + late + sx * (numbers[j + X] as number));
+    const gained = early + late + sx * (numbers[j + X] as number);
+    // Plates of a stack beside the middle are told how far they lie off.
+    numbers[j + STAGE] = (numbers[j + START] as number) + gained + (numbers[j + OFF] as number);
   }
 }
 

@@ -1,3 +1,5 @@
+import type { ContactSwitch } from '../stack/contact-switch.ts';
+
 /**
  * Unknowns of a stack, one record of numbers each, all in one array: the loops over them are nearly the whole cost of a cycle, and
  * one array is twice as fast as one per quantity. Record 0 is a dummy, 1 the upper plate, then the cells, `count` the
@@ -13,8 +15,9 @@ export interface Cells {
   readonly tables: Float64Array;
   /** Runs of records with one table: begin of the first, end of the last, begin of the table. */
   readonly tabled: readonly TabledRun[];
-  /** True when a conductivity changes with temperature. */
+  /** True when a conductivity or a contact changes with temperature. */
   readonly sloped: boolean;
+  readonly switches: readonly ContactSwitch[];
   /** Where heat does not flow in a straight line of the linear temperatures: begin of the first record, of the last. */
   readonly bent: readonly BentRun[];
 }
@@ -102,10 +105,15 @@ export interface CellParts {
  *
  * @param parts - upper plate, cells, lower plate
  * @param tables - tables of enthalpy, one after the other [J/kg, degC]
+ * @param switches - contacts that switch
  * @returns unknowns with their conductances
  * @source cell-centred finite volumes: half cells and contacts in series
  */
-export function makeCells(parts: readonly CellParts[], tables: Float64Array): Cells {
+export function makeCells(
+  parts: readonly CellParts[],
+  tables: Float64Array,
+  switches: readonly ContactSwitch[] = [],
+): Cells {
   const count = parts.length;
   const numbers = new Float64Array((count + 2) * STRIDE);
   parts.forEach((part, index) => {
@@ -124,10 +132,10 @@ export function makeCells(parts: readonly CellParts[], tables: Float64Array): Ce
     numbers[at + UPPER] = conductance_W_m2K;
     numbers[at + LOWER] = conductance_W_m2K;
   });
-  const sloped = parts.some((part) => part.conductivitySlope_1_K !== 0);
+  const sloped = switches.length > 0 || parts.some((part) => part.conductivitySlope_1_K !== 0);
   const tabled = tabledRuns(parts);
   const bent = bentRuns(tabled, sloped, count);
-  return { count, numbers, tables, tabled, sloped, bent };
+  return { count, numbers, tables, tabled, sloped, switches, bent };
 }
 
 function tabledRuns(parts: readonly CellParts[]): TabledRun[] {
@@ -165,8 +173,8 @@ function bentRuns(tabled: readonly TabledRun[], sloped: boolean, count: number):
  * @source derived: plain copy
  */
 export function copyCells(cells: Cells): Cells {
-  const { count, numbers, tables, tabled, sloped, bent } = cells;
-  return { count, numbers: numbers.slice(), tables, tabled, sloped, bent };
+  const { count, numbers, tables, tabled, sloped, switches, bent } = cells;
+  return { count, numbers: numbers.slice(), tables, tabled, sloped, switches, bent };
 }
 
 /**

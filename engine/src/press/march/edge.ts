@@ -6,6 +6,7 @@ import { acceptCells, finishCells } from './finish.ts';
 import { startFluxes } from './flux.ts';
 import type { Slab } from './slab.ts';
 import { solveCells } from './solve.ts';
+import { slopeSwitches, startSwitches } from './switch-flux.ts';
 
 const { START, V, X, CAPACITY, HEAT, MASS, INVERSE, LINEAR, NEXT, OFF, STRIDE } = record;
 /** Capacity of a plate that goes where it is told, whatever the stack takes from it. */
@@ -66,9 +67,11 @@ export function prepareEdges({ edges }: Slab, step_s: number): void {
   for (let i = 0; i < edges.length; i += 1) {
     const { cells } = edges[i] as Edge;
     if (cells.sloped) slopeFluxes(cells);
+    slopeSwitches(cells);
     freezeCapacities(cells);
     factorCells(cells, 1 / (step_s * chain.gamma), 0, 0);
     startFluxes(cells);
+    startSwitches(cells);
   }
 }
 
@@ -84,11 +87,9 @@ export function prepareEdges({ edges }: Slab, step_s: number): void {
 export function bendEdges({ edges, cells: middle }: Slab, stage: number, link: number): void {
   for (let i = 0; i < edges.length; i += 1) {
     const { cells, topFactor, bottomFactor } = edges[i] as Edge;
-    if (!cells.sloped) {
-      const bottom = cells.count * STRIDE + OFF;
-      cells.numbers[STRIDE + OFF] = topFactor * (middle.numbers[STRIDE + OFF] as number);
-      cells.numbers[bottom] = bottomFactor * (middle.numbers[bottom] as number);
-    }
+    const bottom = cells.count * STRIDE + OFF;
+    cells.numbers[STRIDE + OFF] = topFactor * (middle.numbers[STRIDE + OFF] as number);
+    cells.numbers[bottom] = bottomFactor * (middle.numbers[bottom] as number);
     bendCells(cells, stage, link);
   }
 }

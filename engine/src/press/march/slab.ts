@@ -114,6 +114,7 @@ export function startCells(grid: Grid, start_degC: number | Float64Array): Cells
   return makeCells(
     grid.parts.map((_, index) => cellParts(grid, index, at(index))),
     grid.tables,
+    grid.switches,
   );
 }
 

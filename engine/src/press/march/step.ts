@@ -16,6 +16,7 @@ import { type Slab, slabField } from './slab.ts';
 import { solveCells } from './solve.ts';
 import { addSource, fillSource } from './source.ts';
 import { sumHeat } from './sum-heat.ts';
+import { slopeSwitches, startSwitches } from './switch-flux.ts';
 
 const { START, V, X, STRIDE } = record;
 const { GIVEN, SHARE_SLOPE, START_SHARE, START_LOSS, SHARE_CONSTANT, OFF, V_SENSOR } = endField;
@@ -36,6 +37,7 @@ export function tryStep(slab: Slab, step_s: number): number {
   const { cells, top, bottom } = slab;
   prepare(slab, step_s);
   startFluxes(cells);
+  startSwitches(cells);
   prepareEdges(slab, step_s);
   if (slab.bent || top.following || bottom.following) solveBent(slab);
   else solveStraight(slab);
@@ -49,6 +51,7 @@ export function tryStep(slab: Slab, step_s: number): number {
 function prepare(slab: Slab, step_s: number): void {
   const { top, bottom, heaters, cells, numbers, source } = slab;
   if (cells.sloped) slopeFluxes(cells);
+  slopeSwitches(cells);
   linearizeEnd(top, step_s);
   linearizeEnd(bottom, step_s);
   driveHeaters(heaters, top.numbers[START_SHARE] as number, bottom.numbers[START_SHARE] as number);

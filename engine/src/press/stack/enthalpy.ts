@@ -1,4 +1,4 @@
-import type { Layer } from './layer.ts';
+import type { Layer, MeltRange } from './layer.ts';
 
 /** How heat rises with temperature. */
 export type HeatCurve = Pick<
@@ -47,6 +47,33 @@ export function enthalpy_J_kg(curve: HeatCurve, temperature_degC: number): numbe
     plain = curve.specificHeat_J_kgK * toCap + 0.5 * slope * toCap * toCap + cap * (above - toCap);
   }
   if (melt === undefined) return plain;
-  const turns = Math.max(-0.5, Math.min(0.5, (temperature_degC - melt.centre_degC) / melt.width_K));
-  return plain + melt.heat_J_kg * (0.5 + turns + Math.sin(2 * Math.PI * turns) / (2 * Math.PI));
+  return plain + melt.heat_J_kg * meltedShare(melt, temperature_degC);
+}
+
+/**
+ * Share that has melted at a temperature. phi = 1/2 + u + sin(2 pi u)/(2 pi), u = (T - Tm)/w within -1/2..1/2.
+ *
+ * @param melt - range of melting, its width w > 0 [K]
+ * @param temperature_degC - temperature T [degC]
+ * @returns share [1], 0 below the range and 1 above it
+ * @source derived: integral of the raised cosine
+ * @verified STACK-01 enthalpy over the melting range
+ */
+export function meltedShare({ centre_degC, width_K }: MeltRange, temperature_degC: number): number {
+  const turns = Math.max(-0.5, Math.min(0.5, (temperature_degC - centre_degC) / width_K));
+  return 0.5 + turns + Math.sin(2 * Math.PI * turns) / (2 * Math.PI);
+}
+
+/**
+ * How fast the melted share grows. dphi/dT = [1 + cos(2 pi u)]/w.
+ *
+ * @param melt - range of melting, its width w > 0 [K]
+ * @param temperature_degC - temperature [degC]
+ * @returns slope [1/K], 0 outside the range
+ * @source derived: the raised cosine
+ * @verified STACK-01 specific heat at the melting peak
+ */
+export function meltedSlope_1_K({ centre_degC, width_K }: MeltRange, temperature_degC: number): number {
+  const turns = (temperature_degC - centre_degC) / width_K;
+  return Math.abs(turns) >= 0.5 ? 0 : (1 + Math.cos(2 * Math.PI * turns)) / width_K;
 }

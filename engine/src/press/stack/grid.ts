@@ -1,3 +1,4 @@
+import { type ContactSwitch, contactSwitches } from './contact-switch.ts';
 import type { HeatCurve } from './enthalpy.ts';
 import { enthalpyTable, sameCurve } from './enthalpy-table.ts';
 import type { Layer } from './layer.ts';
@@ -18,6 +19,7 @@ export interface Grid {
   readonly parts: readonly GridPart[];
   /** Tables of enthalpy, one after the other. */
   readonly tables: Float64Array;
+  readonly switches: readonly ContactSwitch[];
 }
 
 /** One unknown of a grid. */
@@ -41,6 +43,7 @@ export interface GridPart {
  * @param contacts_W_m2K - one per interface from the upper platen down, null = perfect [W/(m2*K)]
  * @param cells - number of cells of each layer [1], >= 1
  * @param ends - heat capacity per area of both platens [J/(m2*K)] as a curve of 1 kg/m2
+ * @param wetted_W_m2K - contacts with the belt's face molten; null = does not switch [W/(m2*K)]
  * @returns cells, resistances, masses and tables of enthalpy
  * @source cell-centred finite volumes
  * @verified STACK-03 steady composite
@@ -50,6 +53,7 @@ export function stackGrid(
   contacts_W_m2K: readonly (number | null)[],
   cells: readonly number[],
   ends: { readonly top: HeatCurve; readonly bottom: HeatCurve },
+  wetted_W_m2K: readonly (number | null)[] = [],
 ): Grid {
   const shelf: Shelf = { tables: [], length: 0 };
   const parts: GridPart[] = [platenPart(ends.top, contacts_W_m2K[0], shelf)];
@@ -65,7 +69,9 @@ export function stackGrid(
   parts.push(platenPart(ends.bottom, null, shelf));
   const tables = new Float64Array(shelf.length);
   for (const { at, table } of shelf.tables) tables.set(table, at);
-  return { count: parts.length, layers: placed, parts, tables };
+  const above = [0, ...placed.map(({ first, count }) => first + count - 1)];
+  const switches = contactSwitches(layers, contacts_W_m2K, wetted_W_m2K, above);
+  return { count: parts.length, layers: placed, parts, tables, switches };
 }
 
 function resistance(contact_W_m2K: number | null | undefined): number {

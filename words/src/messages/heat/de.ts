@@ -73,6 +73,10 @@ export const heatDe: Readonly<Record<keyof typeof heatEn, string>> = {
     '{value} Schichten erhalten, gerechnet werden höchstens {max}. Schichten aus einem Stoff zusammenfassen.',
   'refusal.contact-count':
     '{value} Kontakte erhalten, {expected} werden erwartet: einer je Grenze von der oberen Platte abwärts. Ergänzen oder entfernen.',
+  'refusal.wetted-not-at-belt':
+    'benetzt wird nur ein Kontakt zwischen dem Riemen und einer anderen Schicht oder Platte, der trocken eine eigene Zahl hat. Hier null schreiben.',
+  'refusal.wetted-without-melting':
+    'die Schicht „{name}“ an diesem Kontakt hat keinen Schmelzbereich und benetzt darum nie. Einen angeben (Wärme darf 0 sein), oder hier null schreiben.',
   'refusal.areas-differ':
     '{value} erhalten, die obere Platte hat {expected}: beide Platten müssen gleich groß sein. Eine davon berichtigen.',
   'refusal.unknown-control': '„{value}“ erhalten, erlaubt sind: proportional, pi, on-off. Eines davon verwenden.',

@@ -71,6 +71,10 @@ export const heatEn = {
   'refusal.too-many-layers': 'got {value} layers, at most {max} are computed. Join layers of one material.',
   'refusal.contact-count':
     'got {value} contacts, {expected} are expected: one for each interface from the top platen down. Add or remove some.',
+  'refusal.wetted-not-at-belt':
+    'only a contact between the belt and another layer or a platen, with a number of its own while dry, can be wetted. Write null here.',
+  'refusal.wetted-without-melting':
+    'the layer “{name}” at this contact has no range of melting, so that it never wets anything. Give it one (heat may be 0), or write null here.',
   'refusal.areas-differ':
     'got {value}, the upper platen has {expected}: both platens must be equally large. Correct one of them.',
   'refusal.unknown-control': 'got “{value}”, allowed are: proportional, pi, on-off. Use one of them.',

@@ -72,6 +72,10 @@ export const heatEs: Readonly<Record<keyof typeof heatEn, string>> = {
   'refusal.too-many-layers': 'hay {value} capas y se calculan {max} como máximo. Unir las capas de un mismo material.',
   'refusal.contact-count':
     'hay {value} contactos y se esperan {expected}: uno por cada unión desde la placa superior hacia abajo. Añadir o quitar.',
+  'refusal.wetted-not-at-belt':
+    'solo se moja un contacto entre la correa y otra capa o una placa que tenga en seco un número propio. Escribir null aquí.',
+  'refusal.wetted-without-melting':
+    'la capa «{name}» de este contacto no tiene intervalo de fusión y nunca moja nada. Darle uno (el calor puede ser 0), o escribir null aquí.',
   'refusal.areas-differ':
     'hay {value} y la placa superior tiene {expected}: ambas placas deben ser iguales. Corregir una de ellas.',
   'refusal.unknown-control': 'hay «{value}», se admite: proportional, pi, on-off. Usar uno de ellos.',
