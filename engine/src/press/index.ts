@@ -20,7 +20,7 @@ export type {
   Supply,
   WaterCooling,
 } from './cycle/cycle-input.ts';
-export { type CycleMapInput, cycleMap, type MapPoint } from './cycle/cycle-map.ts';
+export { type CycleMapInput, cycleMap } from './cycle/cycle-map.ts';
 export type {
   BeltResult,
   ColumnResult,
@@ -33,6 +33,7 @@ export type {
   SensorResult,
   Values,
 } from './cycle/cycle-result.ts';
+export type { MapPoint } from './cycle/map-point.ts';
 export { pressFormulas } from './formulas.ts';
 export { type Air, airAt } from './losses/air.ts';
 export {

@@ -143,12 +143,18 @@ describe('press cycles with steps, bare faces and water', () => {
         code: 'step-out-of-order',
       },
     );
+  });
+
+  it('[SOLVE-30] a map varies the last dwell of a recipe with steps and the ramp before it', async () => {
     const map = topicOf('cycle-map');
     if (map === undefined) throw new Error('no topic');
     const { probes: _, ...rest }: Record<string, unknown> = { ...example, ...recipeWith({ steps }) };
-    expect(await solve(map, { ...rest, map: { shift_K: [0], dwell_s: [10] } }, { say })).toMatchObject({
-      code: 'steps-in-map',
-      path: 'recipe.steps',
+    const mapped = await solve(map, { ...rest, map: { shift_K: [-5], dwell_s: [10, 60] } }, { say });
+    expect(mapped).toMatchObject({
+      cells: [
+        { status: 'ok', dwell_s: 10 },
+        { status: 'ok', dwell_s: 60 },
+      ],
     });
   });
 

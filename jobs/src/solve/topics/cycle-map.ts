@@ -9,9 +9,12 @@ import { type Tools, topic } from '../topic.ts';
 const axis = (unit: string, description: string) => z.array(number(unit, description)).min(1);
 
 const map = z.strictObject({
-  shift_K: axis('K', 'Added to both set points'),
-  dwell_s: axis('s', 'Dwell, ascending'),
-  pressure_Pa: z.exactOptional(axis('Pa', 'Pressure on the belt; without it that of the recipe')),
+  shift_K: axis(
+    'K',
+    'Added to both set points: of a recipe with steps, to those of the last ramp before its last dwell',
+  ),
+  dwell_s: axis('s', 'Dwell, ascending; of a recipe with steps its last dwell'),
+  pressure_Pa: z.exactOptional(axis('Pa', 'Pressure on the belt that the recipe begins with; without it its own')),
 });
 
 export const cycleMapTopic = topic({

@@ -86,6 +86,4 @@ export const heatDe: Readonly<Record<keyof typeof heatEn, string>> = {
   'refusal.step-out-of-order':
     '{value} hier erhalten; ein Programm hat ein dwell nach einem ramp, nach dem ersten cool nur noch cool und pressure, und endet mit einem cool. Schritte so ordnen.',
   'refusal.unknown-face': '„{value}“ erhalten, erlaubt sind: up, down, side. Eines davon verwenden.',
-  'refusal.steps-in-map':
-    'eine Karte von Zyklen ändert die Haltezeit eines Programms ohne Schritte. Schritte weglassen, oder das Programm allein als Zyklus rechnen.',
 };

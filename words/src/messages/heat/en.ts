@@ -84,6 +84,4 @@ export const heatEn = {
   'refusal.step-out-of-order':
     'got {value} here; a recipe has a dwell after a ramp, nothing but cool and pressure after the first cool, and ends with a cool. Put the steps in that order.',
   'refusal.unknown-face': 'got “{value}”, allowed are: up, down, side. Use one of them.',
-  'refusal.steps-in-map':
-    'a map of cycles varies the dwell of a recipe without steps. Leave the steps out, or compute the recipe by itself as a cycle.',
 } as const;

@@ -85,6 +85,4 @@ export const heatEs: Readonly<Record<keyof typeof heatEn, string>> = {
   'refusal.step-out-of-order':
     'hay {value} aquí; un programa tiene un dwell tras un ramp, tras el primer cool solo cool y pressure, y acaba con un cool. Poner los pasos en ese orden.',
   'refusal.unknown-face': 'hay «{value}», se admite: up, down, side. Usar uno de ellos.',
-  'refusal.steps-in-map':
-    'un mapa de ciclos varía el mantenimiento de un programa sin pasos. Quitar los pasos, o calcular el programa solo como ciclo.',
 };
