@@ -30,8 +30,8 @@ export async function makeLabels(
   return labelsPdf(labels, { ...print, fonts: await fonts() });
 }
 
-/** A press cycle as a PDF file's bytes; `paper` as people type it, in any case. */
-export async function makeCyclePdf(page: Page, paper: string): Promise<Uint8Array> {
+/** A page that flows over sheets as a PDF file's bytes; `paper` as people type it, in any case. */
+export async function makeFlowPdf(page: Page, paper: string): Promise<Uint8Array> {
   const named: FlowPaper | undefined = flowPapers.find((each) => each.toLowerCase() === paper);
   return flowPdf(page, named ?? 'A4', await fonts());
 }

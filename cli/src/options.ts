@@ -21,9 +21,11 @@ export function addReaderOptions(command: Command, speech: Voice): Command {
   return command
     .option('--plant <folder>', speech.say('terminal.plant-folder'))
     .addOption(languageOption(speech))
-    .addOption(
-      choice('--units <system>', speech.say('terminal.units'), { allowed: unitSystems, speech }).default('metric'),
-    );
+    .addOption(unitsOption(speech));
+}
+
+export function unitsOption(speech: Voice): Option {
+  return choice('--units <system>', speech.say('terminal.units'), { allowed: unitSystems, speech }).default('metric');
 }
 
 export function languageOption(speech: Voice): Option {

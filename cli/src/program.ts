@@ -7,6 +7,7 @@ import { addExport } from './commands/export.ts';
 import { addLabels } from './commands/labels.ts';
 import { addLines } from './commands/lines.ts';
 import { addPlantCheck } from './commands/plant-check.ts';
+import { addReport } from './commands/report.ts';
 import { addSolve } from './commands/solve.ts';
 import { addVerify } from './commands/verify.ts';
 import { addWitness } from './commands/witness.ts';
@@ -23,6 +24,7 @@ export const commandNames: readonly string[] = [
   'labels',
   'lines',
   'plant',
+  'report',
   'solve',
   'verify',
   'witness',
@@ -49,6 +51,7 @@ export function program(speech: Voice, end: End): Command {
   addLabels(root, speech);
   addLines(root, speech);
   addPlantCheck(root, speech, end);
+  addReport(root, speech, end);
   addSolve(root, speech, end);
   addVerify(root, speech, end);
   addWitness(root, speech, end);

@@ -1,6 +1,6 @@
+import { causalOrder } from '@loopwright/records/log';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { causalOrder } from '../src/store/causal-order.ts';
 import { met } from '../src/store/device-events.ts';
 
 interface Written {

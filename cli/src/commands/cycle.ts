@@ -55,8 +55,8 @@ async function showCycle(position: string, call: CycleCall, speech: Voice): Prom
   if (call.csv !== undefined) await write(call.csv, curveOf(report, reader, speech), speech);
   if (call.pdf !== undefined) {
     // The PDF maker is large, and most cycles are read here.
-    const { makeCyclePdf } = await import('../make-pdf.ts');
-    await write(call.pdf, await makeCyclePdf(page, call.paper), speech);
+    const { makeFlowPdf } = await import('../make-pdf.ts');
+    await write(call.pdf, await makeFlowPdf(page, call.paper), speech);
   }
   if (call.csv === undefined && call.pdf === undefined)
     console.log(pageText(page, textWidth(), { worked: call.worked === true }));

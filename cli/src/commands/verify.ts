@@ -45,7 +45,7 @@ async function verdictOn(
 }
 
 /** Countersignatures that the auditor holds count instead of those that came with the record. */
-async function withWitnesses(
+export async function withWitnesses(
   content: ArchiveContent,
   file: string | undefined,
   speech: Voice,

@@ -12,6 +12,8 @@ export interface AuditOptions {
   readonly logs: readonly LogOfRun[];
   /** True where all of them were checked and found whole just before. */
   readonly checked: boolean;
+  /** Hashes of the pictures that lie with the logs; without it nothing is said of them. */
+  readonly pictures?: ReadonlySet<string>;
   /** The moment of making, UTC. */
   readonly now: string;
   /** Version of the program that makes it. */
@@ -42,6 +44,8 @@ export interface AuditReport {
   /** Events of the run that no head code covers. */
   readonly notCovered: number;
   readonly checked: boolean;
+  /** Hashes of photos whose picture does not lie with the logs. */
+  readonly picturesMissing: readonly string[];
   readonly now: string;
   readonly engine: string;
 }
@@ -58,7 +62,8 @@ export interface EventRef {
  * @param state - of the run, folded from the logs
  * @param options - what is known of the logs, and by whom and when it is made
  */
-export function auditReport(state: RunState, { plant, logs, checked, now, engine }: AuditOptions): AuditReport {
+export function auditReport(state: RunState, options: AuditOptions): AuditReport {
+  const { plant, logs, checked, pictures, now, engine } = options;
   const record = runRecord(state);
   const facts = runFacts(state);
   const { press } = state.started.things;
@@ -78,6 +83,7 @@ export function auditReport(state: RunState, { plant, logs, checked, now, engine
     unseen: sum(held.map(({ unseen }) => unseen)),
     notCovered: sum(held.map(({ events, covered }) => events - covered)),
     checked,
+    picturesMissing: record.photos.map(({ sha256 }) => sha256).filter((sha256) => pictures?.has(sha256) === false),
     now,
     engine,
   };

@@ -2,6 +2,7 @@ export { type Appended, appendEvent, type Happening } from './append-event.ts';
 export { type BlobKind, blobKinds, blobReference } from './blob.ts';
 export { canonicalText, canonicalValue, type DataFault, dataFault, deepest, type FaultPlace } from './canonical.ts';
 export { cardCode, readCardCode } from './card-code.ts';
+export { causalOrder, type MetLog, metType } from './causal-order.ts';
 export { type Checkpoint, type CheckpointOwner, signCheckpoint, soundCheckpoint } from './checkpoint.ts';
 export { type Comparison, compareLogs, type TwoLogs } from './compare-logs.ts';
 export {

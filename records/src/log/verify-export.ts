@@ -1,6 +1,6 @@
 import { canonicalValue } from './canonical.ts';
 import { checkCheckpoints } from './check-checkpoints.ts';
-import { unsignedEntry } from './checkpoint.ts';
+import { type Checkpoint, unsignedEntry } from './checkpoint.ts';
 import { type ExportTrailer, trailerFields } from './export-form.ts';
 import { openEvent } from './log-event.ts';
 import type { LogState } from './log-state.ts';
@@ -15,6 +15,8 @@ export interface ExportedLog {
   readonly state: LogState;
   /** How many of its first events its checkpoint vouches for. */
   readonly witnessed: number;
+  /** The checkpoint that does so; only of an export that is whole. */
+  readonly checkpoint?: Checkpoint;
 }
 
 /** What is to be said of an export. */
@@ -65,15 +67,19 @@ interface Found {
   readonly failure?: Failure;
   readonly device?: string;
   readonly witnessed?: readonly number[];
+  /** By log, each checked. */
+  readonly checkpoints?: readonly Checkpoint[];
 }
 
 function verdictOf(
   { plant, keys, states, warnings }: ExportReading,
-  { witnessed = [], ...found }: Found,
+  { witnessed = [], checkpoints = [], ...found }: Found,
 ): ExportVerdict {
   const logs = keys.flatMap((publicKey, i) => {
     const state = states[i];
-    return state === undefined ? [] : [{ publicKey, state, witnessed: witnessed[i] ?? 0 }];
+    const checkpoint = checkpoints[i];
+    if (state === undefined) return [];
+    return [{ publicKey, state, witnessed: witnessed[i] ?? 0, ...(checkpoint && { checkpoint }) }];
   });
   return { ...found, plant, logs, warnings };
 }
@@ -121,7 +127,8 @@ async function checkpointVerdict(
       witnessed,
     });
   const warnings = [...reading.warnings, ...notWitnessed(reading.states, witnessed)];
-  return verdictOf({ ...reading, warnings }, { witnessed });
+  // Each was checked above, and there are no more of them than logs.
+  return verdictOf({ ...reading, warnings }, { witnessed, checkpoints: checkpoints as readonly Checkpoint[] });
 }
 
 interface Voucher {

@@ -57,7 +57,8 @@ describe('export', async () => {
   it('[LOG-71] is whole as written, and says so with the state of each log', async () => {
     const { failure, plant, logs, warnings } = await check(file);
     expect([failure, plant, warnings]).toEqual([undefined, plantId, []]);
-    expect(logs).toEqual([{ publicKey: own.key.publicKey, state: stateAt(own, 6), witnessed: 6 }]);
+    const checkpoint = await checkpointAt(own, 6);
+    expect(logs).toEqual([{ publicKey: own.key.publicKey, state: stateAt(own, 6), witnessed: 6, checkpoint }]);
   });
 
   it('[LOG-71] hands over every event in order', async () => {

@@ -123,7 +123,7 @@ export function pageText(page: Page, width = 80, options: TextOptions = {}): str
     '',
     rule,
     ...page.footer.flatMap((line) => hanging('', line, room)),
-    ...(page.code === '' ? [] : [page.code]),
+    ...(page.code === '' ? [] : [page.codeText ?? page.code]),
   ];
   return `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
 }

@@ -1,3 +1,4 @@
+import { type MetLog, metType } from '@loopwright/records/log';
 import type { ClockJump } from './clock-watch.ts';
 import type { Change, SeedOrigin } from './plant-store.ts';
 
@@ -8,7 +9,7 @@ export const deviceEventTypes = {
   /** The wall clock was set, or went wrong. */
   clockJumped: 'device.clock-jumped',
   /** This device has seen those logs so far; what it writes later comes after them. */
-  met: 'device.met',
+  met: metType,
 } as const;
 
 const names: ReadonlySet<string> = new Set(Object.values(deviceEventTypes));
@@ -16,13 +17,6 @@ const names: ReadonlySet<string> = new Set(Object.values(deviceEventTypes));
 /** Whether a type is one that a device writes about itself. */
 export function isDeviceEvent(type: string): boolean {
   return names.has(type);
-}
-
-/** How far another log had come when it was met. */
-export interface MetLog {
-  readonly device: string;
-  readonly size: number;
-  readonly head: string;
 }
 
 /** Says that the next `count` events were read from the plant's files. */
@@ -36,13 +30,6 @@ export function clockJumped(jump: ClockJump): Change {
 
 export function met(logs: readonly MetLog[]): Change {
   return { type: deviceEventTypes.met, body: { schema: 1, thing: { logs } } };
-}
-
-/** The logs that an event says were met; of a foreign event, so nothing is taken for granted. */
-export function logsMet({ type, body }: { readonly type: string; readonly body: unknown }): readonly MetLog[] {
-  if (type !== deviceEventTypes.met) return [];
-  const logs = thingOf(body)['logs'];
-  return Array.isArray(logs) ? logs.filter(isMetLog) : [];
 }
 
 /** What an event says of the events after it; undefined when it says nothing of them. */
@@ -65,8 +52,4 @@ function thingOf(body: unknown): Readonly<Record<string, unknown>> {
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function isMetLog(value: unknown): value is MetLog {
-  return isRecord(value) && typeof value['device'] === 'string' && Number.isSafeInteger(value['size']);
 }

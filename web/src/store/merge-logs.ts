@@ -1,5 +1,4 @@
-import { emptyLog, type LogState, withEvent } from '@loopwright/records/log';
-import { causalOrder } from './causal-order.ts';
+import { causalOrder, emptyLog, type LogState, withEvent } from '@loopwright/records/log';
 import { mergeCountersignatures } from './countersign-logs.ts';
 import type { EventRow, LogRow } from './database.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';

@@ -1,10 +1,10 @@
-import { noEvent } from '@loopwright/records/log';
+import { type MetLog, noEvent } from '@loopwright/records/log';
 import { prepared } from './batch.ts';
 import { bringsNews } from './brings-news.ts';
 import { momentOf } from './clock-watch.ts';
 import { countersignLogs } from './countersign-logs.ts';
 import type { EventRow, LogRow, StoreSchema } from './database.ts';
-import { type MetLog, met } from './device-events.ts';
+import { met } from './device-events.ts';
 import { eventOf, groupedByDevice } from './event-row.ts';
 import { fileOf, type ImportFile } from './import-file.ts';
 import { mergeLogRows, mergeLogs } from './merge-logs.ts';

@@ -93,7 +93,10 @@ function photos(reader: AuditReader): Row[] {
     (photo): Row => ({
       label: words.choice(photo.face),
       text: grouped(photo.sha256),
-      note: dotted([saidBy(photo, reader), voice.say('audit.photo-kept')]),
+      note: dotted([
+        saidBy(photo, reader),
+        voice.say(report.picturesMissing.includes(photo.sha256) ? 'audit.photo-missing' : 'audit.photo-kept'),
+      ]),
     }),
   );
   const none = Object.entries(report.record.noPhoto).map(

@@ -42,8 +42,7 @@ function numberRow(number: RunNumber, { voice, display }: AuditReader): Row[] {
   if (quantity === undefined)
     return [{ label, text: voice.number(number.value, 4), note: sourceWord(number.source, voice) }];
   const speaker = quantity.kind === 'temperature' ? display : voice;
-  const { worked: _worked, ...figure } = figureOf(quantity, speaker, quantity.kind === 'time' ? { digits: 0 } : {});
-  return [{ label, figure }];
+  return [{ label, figure: figureOf(quantity, speaker, quantity.kind === 'time' ? { digits: 0 } : {}) }];
 }
 
 function nameOf(name: string, voice: Voice): string {

@@ -168,4 +168,14 @@ export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
     'Diese Aufzeichnung aus der Datei neu machen: loopwright report DATEI. Solange im Protokoll nichts dazukam, muss der Kopfcode {code} sein; was oben steht, muss in jedem Fall gleich sein.',
   'audit.check.qr':
     'Der quadratische Code enthält den unterschriebenen Prüfpunkt selbst: Wer ihn einliest, bezeugt das Protokoll, wie es war.',
+  'audit.photo-missing': 'Bild nicht in dieser Datei',
+  'audit.terminal': 'die Aufzeichnung eines Presslaufs aus einer Ausgabe, hier zu lesen oder als PDF',
+  'audit.terminal-run': 'welcher Lauf, wenn die Datei mehrere enthält',
+  'audit.terminal-out': 'die Aufzeichnung als PDF in diese Datei schreiben',
+  'audit.terminal-paper': 'Papier des PDF: a4 oder letter',
+  'audit.terminal-now': 'Zeitpunkt, zu dem die Aufzeichnung gemacht wird, wie 2026-11-25T07:00:00Z',
+  'audit.no-run': '{file} enthält keinen Presslauf.',
+  'audit.several-runs': '{file} enthält mehrere Pressläufe. Einen mit --run nennen:',
+  'audit.unknown-run': '{file} enthält keinen Presslauf {value}. Enthalten sind:',
+  'audit.head-code': 'Kopfcode: {code}',
 };

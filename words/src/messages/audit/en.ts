@@ -168,4 +168,14 @@ export const auditEn = {
     'Make this record anew from that file: loopwright report FILE. As long as nothing was added to the log, its head code must be {code}; what stands above must be the same in any case.',
   'audit.check.qr':
     'The square code holds the signed checkpoint itself: whoever scans it bears witness to the log as it was.',
+  'audit.photo-missing': 'picture not in this file',
+  'audit.terminal': 'the record of a press run out of an export, to read here or as PDF',
+  'audit.terminal-run': 'which run, where the file holds several',
+  'audit.terminal-out': 'write the record as PDF into this file',
+  'audit.terminal-paper': 'paper of the PDF: a4 or letter',
+  'audit.terminal-now': 'moment at which the record is made, like 2026-11-25T07:00:00Z',
+  'audit.no-run': '{file} holds no press run.',
+  'audit.several-runs': '{file} holds several press runs. Name one with --run:',
+  'audit.unknown-run': '{file} holds no press run {value}. It holds:',
+  'audit.head-code': 'Head code: {code}',
 } as const;

@@ -166,4 +166,14 @@ export const auditEs: Readonly<Record<keyof typeof auditEn, string>> = {
     'Hacer este expediente de nuevo con ese archivo: loopwright report ARCHIVO. Mientras no se haya añadido nada al registro, su código de cabeza debe ser {code}; lo de arriba debe ser igual en todo caso.',
   'audit.check.qr':
     'El código cuadrado contiene el propio punto de control firmado: quien lo escanea da fe del registro tal como estaba.',
+  'audit.photo-missing': 'imagen no está en este archivo',
+  'audit.terminal': 'el expediente de un prensado a partir de una exportación, para leer aquí o en PDF',
+  'audit.terminal-run': 'qué prensado, si el archivo contiene varios',
+  'audit.terminal-out': 'escribir el expediente como PDF en este archivo',
+  'audit.terminal-paper': 'papel del PDF: a4 o letter',
+  'audit.terminal-now': 'momento en que se hace el expediente, como 2026-11-25T07:00:00Z',
+  'audit.no-run': '{file} no contiene ningún prensado.',
+  'audit.several-runs': '{file} contiene varios prensados. Nombrar uno con --run:',
+  'audit.unknown-run': '{file} no contiene el prensado {value}. Contiene:',
+  'audit.head-code': 'Código de cabeza: {code}',
 };

@@ -1,9 +1,17 @@
-import { logsMet } from './device-events.ts';
-
 /** What the order of events rests on. */
 interface Ordered {
   readonly type: string;
   readonly body: unknown;
+}
+
+/** Type of an event in which a device says how far it has seen other logs. A published name. */
+export const metType = 'device.met';
+
+/** How far another log had come when it was met. */
+export interface MetLog {
+  readonly device: string;
+  readonly size: number;
+  readonly head: string;
 }
 
 /**
@@ -33,4 +41,19 @@ export function causalOrder<E extends Ordered>(logs: ReadonlyMap<string, readonl
   };
   for (const device of [...logs.keys()].sort()) takeUpTo(device, Number.POSITIVE_INFINITY);
   return ordered;
+}
+
+/** The logs that an event says were met; of a foreign event, so nothing is taken for granted. */
+function logsMet({ type, body }: Ordered): readonly MetLog[] {
+  const thing = type === metType && isRecord(body) ? body['thing'] : undefined;
+  const logs = isRecord(thing) ? thing['logs'] : undefined;
+  return Array.isArray(logs) ? logs.filter(isMetLog) : [];
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isMetLog(value: unknown): value is MetLog {
+  return isRecord(value) && typeof value['device'] === 'string' && Number.isSafeInteger(value['size']);
 }
