@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { type Browser, type BrowserContext, chromium } from 'playwright-core';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium } from 'playwright-core';
 
 const systemBrowser = '/usr/bin/chromium';
 /** Flags with which the browser starts in tests. */
@@ -45,9 +45,15 @@ export async function launchBrowser(more: readonly string[] = []): Promise<Brows
  * Starts a real Chromium on a folder in which it keeps what pages store, so that a restart finds it again.
  * @param profile - the folder
  * @param more - flags beside the usual ones
+ * @param screen - what kind of screen it has
  */
-export async function launchProfile(profile: string, more: readonly string[] = []): Promise<BrowserContext> {
+export async function launchProfile(
+  profile: string,
+  more: readonly string[] = [],
+  screen: BrowserContextOptions = {},
+): Promise<BrowserContext> {
   return chromium.launchPersistentContext(profile, {
+    ...screen,
     executablePath: await executablePath(),
     headless: true,
     args: [...browserFlags, ...more],

@@ -32,7 +32,9 @@ interface Away {
 }
 
 function missed(state: RunState, now: RunNow, last: LastLook | undefined): readonly Meanwhile[] {
-  if (state.end !== undefined || last === undefined) return [];
+  // A look is noted in a hurry, and a device that dies may lose it; the run's own entries are never lost.
+  const isSameStart = (last ?? state.entries.at(-1))?.boot === now.boot;
+  if (state.end !== undefined || (last === undefined && isSameStart)) return [];
   return resumeRun(state, now, last).meanwhile.filter(({ code }) => code !== 'nothing');
 }
 
