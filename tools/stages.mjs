@@ -174,10 +174,19 @@ export function browserKills(kills, timeout_s) {
     async run() {
       const found = await findChromium();
       if (found.sentence) return { passed: 0, failed: 1, note: found.sentence };
-      return vitest('kills', ['--config', 'vitest.browser.config.ts', 'web/test/browser/store-kills.test.ts'], {
-        timeout_s,
-        env: { LW_CHROMIUM: found.path, LW_KILLS: kills },
-      });
+      return vitest(
+        'kills',
+        [
+          '--config',
+          'vitest.browser.config.ts',
+          'web/test/browser/store-kills.test.ts',
+          'web/test/browser/press-run-kills.test.ts',
+        ],
+        {
+          timeout_s,
+          env: { LW_CHROMIUM: found.path, LW_KILLS: kills, LW_RUN_KILLS: String(Math.ceil(Number(kills) / 5)) },
+        },
+      );
     },
   };
 }
