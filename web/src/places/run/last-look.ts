@@ -35,6 +35,9 @@ function missed(state: RunState, now: RunNow, last: LastLook | undefined): reado
   // A look is noted in a hurry, and a device that dies may lose it; the run's own entries are never lost.
   const isSameStart = (last ?? state.entries.at(-1))?.boot === now.boot;
   if (state.end !== undefined || (last === undefined && isSameStart)) return [];
+  // A page loaded again at once is no absence.
+  const gap_ms = last === undefined ? away_ms : Date.parse(now.at) - Date.parse(last.at);
+  if (gap_ms >= 0 && gap_ms < away_ms && last?.entries === state.entries.length) return [];
   return resumeRun(state, now, last).meanwhile.filter(({ code }) => code !== 'nothing');
 }
 
