@@ -11,7 +11,7 @@ export const runsDe = {
     'Er führt von der Ursache bis zum Nachspanntermin, Schritt für Schritt. Nach Ruhe, Absturz oder leerem Akku geht er weiter.',
   'runs.start.badge': 'Oben wählen, wer arbeitet: der Nachweis nennt die Marke.',
   'runs.start.rules':
-    'Örtliche Vorschriften, Handbücher der Hersteller und befugte Fachleute gehen vor. Alle Zahlen sind berechnet: prüfen. Das Telefon ist kein Sicherheitssignal.',
+    'Örtliche Vorschriften, Handbücher der Hersteller und befugte Fachleute gehen vor. Alle Zahlen sind berechnet: prüfen. Auf das Telefon ist kein Verlass.',
   'runs.start.resume': 'Offenen Presslauf fortsetzen',
   'runs.start.another': 'Einen neuen beginnen',
   'runs.pace': 'Wie wird getippt?',

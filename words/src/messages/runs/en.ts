@@ -10,7 +10,7 @@ export const runsEn = {
     'It leads from the cause to the re-tension date, one step at a time. It goes on after sleep, a crash or a flat battery.',
   'runs.start.badge': 'Choose above who works: the record names the badge.',
   'runs.start.rules':
-    'Follow local codes, the makers’ manuals and your licensed people. All numbers are computed: check them. The phone is no safety signal.',
+    'Follow local codes, the makers’ manuals and your licensed people. All numbers are computed: check them. Do not rely on the phone.',
   'runs.start.resume': 'Go on with the open run',
   'runs.start.another': 'Begin another one',
   'runs.pace': 'How is it tapped?',

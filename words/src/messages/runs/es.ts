@@ -10,7 +10,7 @@ export const runsEs = {
     'Guía desde la causa hasta la fecha de retensado, paso a paso. Sigue tras reposo, fallo o batería agotada.',
   'runs.start.badge': 'Elegir arriba quién trabaja: el registro nombra la insignia.',
   'runs.start.rules':
-    'Mandan las normas locales, los manuales de los fabricantes y el personal autorizado. Todos los números son calculados: comprobarlos. El teléfono no es una señal de seguridad.',
+    'Mandan las normas locales, los manuales de los fabricantes y el personal autorizado. Todos los números son calculados: comprobarlos. No fiarse del teléfono.',
   'runs.start.resume': 'Seguir con el prensado abierto',
   'runs.start.another': 'Empezar otro',
   'runs.pace': '¿Cómo se pulsa?',
