@@ -7,6 +7,7 @@ import { firstDe } from './first-de.ts';
 import { formulasDe } from './formulas/de.ts';
 import { geometryDe } from './geometry/de.ts';
 import { heatDe } from './heat/de.ts';
+import { inspectionDe } from './inspection/de.ts';
 import { labelsDe } from './labels/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
@@ -25,6 +26,7 @@ import { surveyDe } from './survey/de.ts';
 import { tablesDe } from './tables/de.ts';
 import { terminalDe } from './terminal/de.ts';
 import { warningsDe } from './warnings/de.ts';
+import { watchDe } from './watch/de.ts';
 
 /** Every sentence in German. */
 export const de: Catalogue = {
@@ -37,6 +39,7 @@ export const de: Catalogue = {
   ...geometryDe,
   ...labelsDe,
   ...heatDe,
+  ...inspectionDe,
   ...meaningsDe,
   ...missingDe,
   ...photoDe,
@@ -54,4 +57,5 @@ export const de: Catalogue = {
   ...tablesDe,
   ...terminalDe,
   ...warningsDe,
+  ...watchDe,
 };

@@ -6,6 +6,7 @@ import { firstEn } from './first-en.ts';
 import { formulasEn } from './formulas/en.ts';
 import { geometryEn } from './geometry/en.ts';
 import { heatEn } from './heat/en.ts';
+import { inspectionEn } from './inspection/en.ts';
 import { labelsEn } from './labels/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
@@ -24,6 +25,7 @@ import { surveyEn } from './survey/en.ts';
 import { tablesEn } from './tables/en.ts';
 import { terminalEn } from './terminal/en.ts';
 import { warningsEn } from './warnings/en.ts';
+import { watchEn } from './watch/en.ts';
 
 /** Every sentence in English; its keys are the keys of every language. */
 export const en = {
@@ -36,6 +38,7 @@ export const en = {
   ...geometryEn,
   ...labelsEn,
   ...heatEn,
+  ...inspectionEn,
   ...meaningsEn,
   ...missingEn,
   ...photoEn,
@@ -53,6 +56,7 @@ export const en = {
   ...tablesEn,
   ...terminalEn,
   ...warningsEn,
+  ...watchEn,
 } as const;
 
 export type MessageKey = keyof typeof en;

@@ -7,6 +7,7 @@ import { firstEs } from './first-es.ts';
 import { formulasEs } from './formulas/es.ts';
 import { geometryEs } from './geometry/es.ts';
 import { heatEs } from './heat/es.ts';
+import { inspectionEs } from './inspection/es.ts';
 import { labelsEs } from './labels/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
@@ -25,6 +26,7 @@ import { surveyEs } from './survey/es.ts';
 import { tablesEs } from './tables/es.ts';
 import { terminalEs } from './terminal/es.ts';
 import { warningsEs } from './warnings/es.ts';
+import { watchEs } from './watch/es.ts';
 
 /** Every sentence in Spanish. */
 export const es: Catalogue = {
@@ -37,6 +39,7 @@ export const es: Catalogue = {
   ...geometryEs,
   ...labelsEs,
   ...heatEs,
+  ...inspectionEs,
   ...meaningsEs,
   ...missingEs,
   ...photoEs,
@@ -54,4 +57,5 @@ export const es: Catalogue = {
   ...tablesEs,
   ...terminalEs,
   ...warningsEs,
+  ...watchEs,
 };
