@@ -1,4 +1,4 @@
-import type { RunVerdict } from '@loopwright/records/run';
+import type { RunFace, RunVerdict } from '@loopwright/records/run';
 import type { CurveWarning, WatchCode } from '../curve-watch/watch-codes.ts';
 import { asksOf, type InspectionAsk } from './asks.ts';
 import { defects } from './defects.ts';
@@ -45,7 +45,7 @@ export interface InspectionAsked {
 export interface Because {
   readonly code: BecauseCode;
   readonly defect?: DefectCode;
-  readonly face?: Finding['face'];
+  readonly face?: RunFace;
   readonly measure?: InspectionMeasure;
   readonly watch?: WatchCode;
   /** SI; `outline` as a share, `colour` as CIEDE2000. */
