@@ -20,7 +20,11 @@ export type PhaseOutcome = 'goal' | 'time' | MarchFailure;
 /** An event is met when it lies this close to the step's end. */
 const exact_s = 1e-3;
 const shortest_s = 1e-6;
+/** So many kelvins, or times full power, nothing passes in the accuracy of an event. */
+const farOff = 1;
 const rootIterations = 60;
+/** Tries of a step that is to end at an event. */
+const mostAims = 20;
 /** Bounds for a controller that never comes to rest. */
 const mostEvents = 200_000;
 const mostAtOnce = 20;
@@ -60,15 +64,32 @@ export function runPhase(run: PressRun, goal: Goal, end_s: number): PhaseOutcome
 /** An accurate step that ends at the first event inside it; not taken yet. */
 function stepToEvent(run: PressRun, goal: Goal, most_s: number): number {
   const { march, event } = run;
-  let step_s = tryAccurateStep(march, most_s);
-  if (step_s === 0) return 0;
-  findEvent(run, goal, step_s);
-  while (event.kind !== 'none' && event.at_s < step_s - exact_s && event.at_s > shortest_s) {
-    step_s = event.at_s;
+  const whole_s = tryAccurateStep(march, most_s);
+  if (whole_s === 0) return 0;
+  findEvent(run, goal, whole_s);
+  let { kind } = event;
+  let step_s = whole_s;
+  for (let i = 0; i < mostAims && kind !== 'none'; i += 1) {
+    if (event.kind !== 'none' && (event.at_s >= step_s - exact_s || event.at_s <= shortest_s)) break;
+    const next_s = event.kind === 'none' ? step_s + missing_s(run, kind, goal, step_s) : event.at_s;
+    if (!(next_s > shortest_s && next_s < whole_s)) break;
+    step_s = next_s;
     tryStep(march.slab, step_s);
     findEvent(run, goal, step_s);
+    if (event.kind !== 'none') kind = event.kind;
   }
   return step_s;
+}
+
+/** The whole step saw an event that the shorter one just does not reach: how much longer it must be. */
+function missing_s(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, step_s: number): number {
+  if (kind !== 'goal' && run.input[kind].control.kind === 'on-off') return Number.NaN;
+  return -passedBy(run, kind, goal, 1) / rateAtEnd(run, kind, goal, step_s);
+}
+
+/** How fast an event comes nearer at the end of the step tried last. */
+function rateAtEnd(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, step_s: number): number {
+  return (passedBy(run, kind, goal, 1) - passedBy(run, kind, goal, 1 - inward)) / (inward * step_s);
 }
 
 function take(run: PressRun, step_s: number): void {
@@ -118,7 +139,7 @@ function noteRoot(run: PressRun, kind: 'goal' | 'top' | 'bottom', goal: Goal, st
   const atEnd = passedBy(run, kind, goal, 1);
   const atStart = passedBy(run, kind, goal, 0);
   // What is left at the step's end may be met within the accuracy of the time.
-  const soon = atEnd <= 0 && atEnd + Math.max(0, atEnd - atStart) * (exact_s / step_s) > 0;
+  const soon = atEnd <= 0 && atEnd > -farOff && atEnd + exact_s * rateAtEnd(run, kind, goal, step_s) > 0;
   const late = atEnd > 0 || soon;
   if (!late && passedBy(run, kind, goal, 0.5) <= 0) return;
   const from = atStart < 0 ? 0 : inwardShare(run, kind, goal);

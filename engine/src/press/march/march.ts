@@ -33,10 +33,10 @@ interface Trend {
 }
 
 const shortest_s = 1e-9;
-const safety = 0.86;
+const safety = 0.88;
 const mostGrowth = 6;
 const mostShrink = 0.2;
-const mostTrend = 1.6;
+const mostTrend = 1.2;
 const { CAPACITY, STRIDE } = record;
 const { GAIN } = endField;
 const { TOP_BY_TOP, BOTTOM_BY_BOTTOM } = heaterField;
