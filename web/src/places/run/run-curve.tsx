@@ -3,7 +3,7 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { useRunShown } from './run-context.tsx';
 
 const width = 358;
-const height = 122;
+const height = 106;
 const foot = 24;
 const head = 12;
 
@@ -63,7 +63,7 @@ export function RunCurveView({ curve }: { readonly curve: RunCurve }) {
           {speech.write(open_degC, 'temperature')}
         </text>
       </svg>
-      <div className="run-phases" aria-hidden="true">
+      <div className="caption run-phases" aria-hidden="true">
         {phases.map(({ word, from, to }) => (
           <span key={word} style={{ flexGrow: Math.max(to - from, marks.open_s * 0.2) }}>
             {speech.say(`runs.phase.${word}`)}

@@ -9,6 +9,7 @@ import { StartLink } from '../start/start-link.tsx';
 import { EverythingLink } from './everything-link.tsx';
 import { FoundThings } from './found-things.tsx';
 import { PlantNameLink } from './plant-name-link.tsx';
+import { RunsLink } from './runs-link.tsx';
 import { searchableThings, searchThings } from './search-things.ts';
 import { listAddress, newAddress, thingAddress } from './store-address.ts';
 import { StoreFind } from './store-find.tsx';
@@ -51,6 +52,7 @@ export function KindsList({ plant, main }: KindsListProps) {
       <p className="list-more">
         <LabelsLink />
         <EverythingLink />
+        <RunsLink />
         <PlantNameLink />
       </p>
       {main ? <NextStep plant={plant} /> : null}
