@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { keptEvents } from './support/kept-events.ts';
-import { answered, openReader, plainSpaces, type Reader } from './support/reader.ts';
+import { answered, openReader, type Reader, textOf } from './support/reader.ts';
 import { RunPlayer } from './support/run-player.ts';
 
 const address = inject('address');
@@ -29,12 +29,12 @@ afterEach(async () => {
   await reader.close();
 });
 
-const said = async (place: string) => plainSpaces(await page.locator(place).innerText());
+const said = async (place: string) => textOf(page.locator(place));
 const eventsOf = async (run: string) => keptEvents(page, `press-run/${run}`);
 const tile = (text: string | RegExp) => page.locator('.run-tile').filter({ hasText: text });
 
 async function timerLeft_s(): Promise<number> {
-  const [minutes = 0, seconds = 0] = (await page.locator('.run-timer').innerText()).split(':').map(Number);
+  const [minutes = 0, seconds = 0] = (await textOf(page.locator('.run-timer'))).split(':').map(Number);
   return 60 * minutes + seconds;
 }
 
@@ -54,7 +54,7 @@ describe('clocks', () => {
       await page.clock.setSystemTime(now_ms + hours * hour_s * 1000);
       await page.clock.runFor(2000);
       expect(before_s - (await timerLeft_s())).toBeLessThan(10);
-      const shown = (await page.locator('.run-when').first().innerText()).match(/\d\d:\d\d/)?.[0];
+      const shown = (await textOf(page.locator('.run-when').first())).match(/\d\d:\d\d/)?.[0];
       const then = await page.evaluate(
         (left_s) => new Date(Date.now() + left_s * 1000).toTimeString().slice(0, 5),
         await timerLeft_s(),
@@ -67,12 +67,12 @@ describe('clocks', () => {
     await player.begin(address, 'QM-04-3');
     await player.until('open');
     const left_s = await timerLeft_s();
-    const here = (await page.locator('.run-when').first().innerText()).match(/\d\d:\d\d/)?.[0] ?? '';
+    const here = (await textOf(page.locator('.run-when').first())).match(/\d\d:\d\d/)?.[0] ?? '';
     const session = await reader.context.newCDPSession(page);
     await session.send('Emulation.setTimezoneOverride', { timezoneId: 'Asia/Kolkata' });
     await page.clock.runFor(2000);
     expect(Math.abs((await timerLeft_s()) - left_s)).toBeLessThan(10);
-    const shown = (await page.locator('.run-when').first().innerText()).match(/\d\d:\d\d/)?.[0] ?? '';
+    const shown = (await textOf(page.locator('.run-when').first())).match(/\d\d:\d\d/)?.[0] ?? '';
     const minutesOf = (text: string) => Number(text.slice(0, 2)) * 60 + Number(text.slice(3));
     expect((minutesOf(shown) - minutesOf(here) + 1440) % 60).toBe(30);
   });
@@ -158,8 +158,8 @@ describe('two presses at once', () => {
     await player.begin(address, 'QM-01-2');
     expect(await said('.run-head .run-sign')).not.toBe(firstSign);
     const other = page.locator('.run-other');
-    expect(plainSpaces(await other.innerText())).toContain(`${firstSign} · QM-04-3`);
-    expect(plainSpaces(await other.innerText())).toMatch(/\d\d:\d\d/);
+    expect(await textOf(other)).toContain(`${firstSign} · QM-04-3`);
+    expect(await textOf(other)).toMatch(/\d\d:\d\d/);
     await page.clock.runFor(20 * 60_000);
     expect(await said('.run-alarm')).toContain('QM-04-3');
     await page.goto(address);
@@ -253,12 +253,12 @@ describe('readings', () => {
     const run = await player.run();
     await tile('Enter 2 readings').tap();
     const value = page.locator('.run-read-value');
-    expect(plainSpaces(await value.innerText())).toBe('230 V');
+    expect(await textOf(value)).toBe('230 V');
     const less = page.getByRole('button', { name: 'Less: At the outlet' });
     for (let press = 0; press < 5; press += 1) await less.tap();
-    expect(plainSpaces(await value.innerText())).toBe('225 V');
+    expect(await textOf(value)).toBe('225 V');
     await less.tap();
-    expect(plainSpaces(await value.innerText())).toBe('215 V');
+    expect(await textOf(value)).toBe('215 V');
     await page.clock.runFor(500);
     await page.locator('.run-main').tap();
     await page.getByRole('heading', { name: 'Air' }).waitFor();

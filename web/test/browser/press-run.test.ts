@@ -8,7 +8,7 @@ import { alone, ours } from '../../../records/test/verifier/both-verifiers.ts';
 import { launchProfile } from '../../../tools/browser/launch.ts';
 import { keptEvents } from './support/kept-events.ts';
 import { killProfile } from './support/kill-profile.ts';
-import { answered, phone, plainSpaces, storeSettings, type Trouble, watchTrouble } from './support/reader.ts';
+import { answered, phone, storeSettings, type Trouble, textOf, watchTrouble } from './support/reader.ts';
 import { RunPlayer } from './support/run-player.ts';
 
 const position = 'QM-04-3';
@@ -30,7 +30,7 @@ async function switchOn(at_ms: number): Promise<{ context: BrowserContext; page:
   return { context, page, trouble };
 }
 
-const said = async (page: Page, place: string) => plainSpaces(await page.locator(place).innerText());
+const said = async (page: Page, place: string) => textOf(page.locator(place));
 
 describe('the torn belt at two in the morning', () => {
   test('[PRUN-01] is led by touch from the card to running, the phone dies twice, and the record proves itself', async () => {
@@ -63,7 +63,7 @@ describe('the torn belt at two in the morning', () => {
     await player.until('open');
     const timer = second.page.locator('.run-timer');
     await second.page.clock.runFor(4 * 60_000);
-    const [minutes = 0] = (await timer.innerText()).split(':').map(Number);
+    const [minutes = 0] = (await textOf(timer)).split(':').map(Number);
     expect(minutes).toBeGreaterThan(8);
     expect(minutes).toBeLessThan(15);
     expect(second.trouble.all).toEqual([]);

@@ -33,6 +33,7 @@ export type RunPanel =
   | { readonly name: 'reading' }
   | { readonly name: 'readings'; readonly measures: readonly string[] }
   | { readonly name: 'photos' }
+  | { readonly name: 'look' }
   | { readonly name: 'who' };
 
 const RunContext = createContext<RunShown | undefined>(undefined);

@@ -25,9 +25,7 @@ export function SideTiles({ action }: { readonly action: RunAction | undefined }
       )}
       {sound ? <SoundTile /> : null}
       {photos ? <OpenTile panel={{ name: 'photos' }}>{say('runs.photos')}</OpenTile> : null}
-      {verdict ? (
-        <OpenTile panel={{ name: 'choices', code: 'verdict', step: 'verdict' }}>{say('runs.other-answer')}</OpenTile>
-      ) : null}
+      {verdict ? <OpenTile panel={{ name: 'look' }}>{say('runs.look')}</OpenTile> : null}
       {reading ? <OpenTile panel={{ name: 'reading' }}>{words.action('read-display')}</OpenTile> : null}
       {isSealed ? (
         <OpenTile panel={{ name: 'choices', code: 'dry', step: 'dry' }}>{say('runs.other-answer')}</OpenTile>

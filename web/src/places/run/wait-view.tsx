@@ -2,6 +2,7 @@ import type { RunTimer, RunView } from '@loopwright/jobs/press-run';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { clockText, timerText } from './clock-text.ts';
+import { CurveWarnings } from './curve-warnings.tsx';
 import { useRunShown } from './run-context.tsx';
 import { RunCurveView } from './run-curve.tsx';
 
@@ -15,6 +16,7 @@ export function WaitView({ brief }: { readonly brief: boolean }) {
     <div className="run-wait">
       {timer === undefined ? null : <TimerView timer={timer} brief={brief} />}
       {view.curve === undefined || brief ? null : <RunCurveView curve={view.curve} />}
+      {isInPress ? <CurveWarnings /> : null}
       {view.keepClosed ? (
         <p className="run-care">
           <Mark name="care" /> <span>{words.line('keep-closed')}</span>
