@@ -7,6 +7,7 @@ export {
   type SaidBecause,
 } from './inspection-words.ts';
 export { isLanguage, type Language, languages } from './language.ts';
+export { type LoggerWords, loggerWords, type SaidLoggerFault, type SaidLoggerQuestion } from './logger-words.ts';
 export type { MessageKey } from './messages/index.ts';
 export { type FileProblem, problemReason, problemSentence } from './problem-sentence.ts';
 export {

@@ -1,4 +1,24 @@
 export { type Features, forecastReady_s } from './curve-features.ts';
+export {
+  type LoggerColumns,
+  type LoggerCurve,
+  type LoggerFault,
+  type LoggerFaultCode,
+  type LoggerGap,
+  type LoggerNote,
+  type LoggerNoteCode,
+  type LoggerOptions,
+  type LoggerQuestion,
+  type LoggerResult,
+  loggerFaults,
+  loggerNotes,
+  type TemperatureUnit,
+  type TimeUnit,
+  temperatureUnits,
+  timeUnits,
+} from './logger/logger-codes.ts';
+export { loggerReadings, switchedOn_s } from './logger/logger-readings.ts';
+export { type LoggerSource, readLoggerCsv } from './logger/read-logger-csv.ts';
 export type { WatchAsked } from './watch-asked.ts';
 export {
   type CurveReading,

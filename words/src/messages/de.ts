@@ -9,6 +9,7 @@ import { geometryDe } from './geometry/de.ts';
 import { heatDe } from './heat/de.ts';
 import { inspectionDe } from './inspection/de.ts';
 import { labelsDe } from './labels/de.ts';
+import { loggerDe } from './logger/de.ts';
 import { meaningsDe } from './meanings/de.ts';
 import { missingDe } from './missing/de.ts';
 import { photoDe } from './photo/de.ts';
@@ -38,6 +39,7 @@ export const de: Catalogue = {
   ...formulasDe,
   ...geometryDe,
   ...labelsDe,
+  ...loggerDe,
   ...heatDe,
   ...inspectionDe,
   ...meaningsDe,

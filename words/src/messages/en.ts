@@ -8,6 +8,7 @@ import { geometryEn } from './geometry/en.ts';
 import { heatEn } from './heat/en.ts';
 import { inspectionEn } from './inspection/en.ts';
 import { labelsEn } from './labels/en.ts';
+import { loggerEn } from './logger/en.ts';
 import { meaningsEn } from './meanings/en.ts';
 import { missingEn } from './missing/en.ts';
 import { photoEn } from './photo/en.ts';
@@ -37,6 +38,7 @@ export const en = {
   ...formulasEn,
   ...geometryEn,
   ...labelsEn,
+  ...loggerEn,
   ...heatEn,
   ...inspectionEn,
   ...meaningsEn,

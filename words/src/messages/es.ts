@@ -9,6 +9,7 @@ import { geometryEs } from './geometry/es.ts';
 import { heatEs } from './heat/es.ts';
 import { inspectionEs } from './inspection/es.ts';
 import { labelsEs } from './labels/es.ts';
+import { loggerEs } from './logger/es.ts';
 import { meaningsEs } from './meanings/es.ts';
 import { missingEs } from './missing/es.ts';
 import { photoEs } from './photo/es.ts';
@@ -38,6 +39,7 @@ export const es: Catalogue = {
   ...formulasEs,
   ...geometryEs,
   ...labelsEs,
+  ...loggerEs,
   ...heatEs,
   ...inspectionEs,
   ...meaningsEs,

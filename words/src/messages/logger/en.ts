@@ -1,0 +1,51 @@
+/** The file of a logger: what it does not say, what is odd about it, why it cannot be read. A fault follows its place. */
+export const loggerEn = {
+  'logger.title': 'Curve of a logger',
+  'logger.at-row': 'Line {row}: {said}',
+  'logger.at-cell': 'Line {row}, column {column}: {said}',
+  'logger.fault.empty': 'the file is empty. Choose the logger’s CSV.',
+  'logger.fault.not-text': 'this is not text. Export as CSV in UTF-8.',
+  'logger.fault.line-too-long': 'longer than {longest} characters. This is no table; export as CSV.',
+  'logger.fault.no-columns': 'no columns in “{value}”. Columns are parted by comma, semicolon or tab.',
+  'logger.fault.decimal-comma':
+    '“{value}”: comma between columns and in numbers. Export with semicolon between columns.',
+  'logger.fault.no-time': 'no column of times; “{value}” is none. Times are seconds, mm:ss, hh:mm:ss or date and time.',
+  'logger.fault.no-temperature': 'no column of temperatures among {columns}. Put the sensors into the export.',
+  'logger.fault.date-order': '“{value}”: day or month first? Export dates with the year first.',
+  'logger.fault.columns-missing': '{found} columns, {wanted} are needed. Export it again.',
+  'logger.fault.not-a-number': '“{value}” is no temperature. Mend the cell, or leave it empty.',
+  'logger.fault.time-not-read': '“{value}” is no time like the others. Mend the cell.',
+  'logger.fault.time-goes-back':
+    '“{value}” is before line {before}. Sort by time, or cut the file where the clock was set.',
+  'logger.fault.time-stands-still': 'all {count} rows have the same time. Export times with seconds.',
+  'logger.fault.temperature-impossible':
+    '{value} cannot be: between {least} and {most} can. Is it another unit, or a broken sensor?',
+  'logger.fault.unit-unclear':
+    'from {least} to {most}, neither °C, °F nor K fits a press. Say the unit, or check the sensor.',
+  'logger.fault.too-few-rows': '{count} rows with a reading, two are needed.',
+  'logger.fault.stopped': 'stopped; nothing was read.',
+  'logger.fault.source-broke': 'the file could not be read to its end: {reason}. Copy it to this device and try again.',
+  'logger.note.rows-repeated': 'rows that stand twice: {count}, taken once.',
+  'logger.note.same-time': 'rows with the time of the row before: {count}, all kept.',
+  'logger.note.cells-missing': 'cells without a reading: {count}, left empty.',
+  'logger.note.last-row-cut': 'the last row is cut off and left out.',
+  'logger.note.gap': 'nothing logged for {length}, from {from} to {to}. Nothing is put in its place.',
+  'logger.note.one-sensor': 'one sensor only: the two sides cannot be compared.',
+  'logger.note.thinned': '{kept} of {count} rows are kept, least and most of every stretch among them.',
+  'logger.question.temperature-unit': 'The unit is not said. Read as {unit}, the hottest is {hottest}. Right?',
+  'logger.question.time-unit': 'The unit of time is not said. Read as {unit}, the curve takes {length}. Right?',
+  'logger.question.columns':
+    'Top is column {top}, {bottom, select, none {no column is the bottom} other {bottom is column {bottom}}}. Right?',
+  'logger.question.columns-swapped':
+    'The words over the columns do not fit the numbers. Time is read from column {time}. Right?',
+  'logger.unit.degC': '°C',
+  'logger.unit.degF': '°F',
+  'logger.unit.K': 'K',
+  'logger.unit.ms': 'milliseconds',
+  'logger.unit.s': 'seconds',
+  'logger.unit.min': 'minutes',
+  'logger.unit.h': 'hours',
+  'logger.unit.day': 'days',
+  'logger.unit.clock-seconds': 'minutes and seconds',
+  'logger.unit.clock-minutes': 'hours and minutes',
+} as const;
