@@ -15,16 +15,32 @@ import { crc32 } from './crc32.ts';
 export function unpacked(bytes: Uint8Array, entry: ArchiveEntry): Uint8Array<ArrayBuffer> {
   const packed = bytes.subarray(entry.start, entry.start + entry.packed_bytes);
   if (entry.method === 'stored') return Uint8Array.from(packed);
-  const space = new Uint8Array(entry.size_bytes + 1);
-  const read = space.subarray(0, inflatedLength(packed, space));
-  if (read.length !== entry.size_bytes || crc32(read) !== entry.crc32) throw noArchive();
+  const read = inflated(packed, entry.size_bytes);
+  if (read === undefined || crc32(read) !== entry.crc32) throw noArchive();
   return read;
 }
 
-function inflatedLength(packed: Uint8Array, space: Uint8Array): number {
+/**
+ * As many bytes as were announced, or nothing. A packing that is damaged only behind its last byte has given all of them:
+ * they are judged by their checksum, as any others.
+ */
+function inflated(packed: Uint8Array, size: number): Uint8Array<ArrayBuffer> | undefined {
+  const space = new Uint8Array(size + 1);
   try {
-    return inflateSync(packed, { out: space }).length;
+    const { length } = inflateSync(packed, { out: space });
+    return length === size ? space.subarray(0, size) : undefined;
   } catch {
-    return 0;
+    return isOverfull(packed, space) ? undefined : space.subarray(0, size);
   }
+}
+
+/** Whether a damaged packing writes into the byte beyond what was announced; it may write there what stood before. */
+function isOverfull(packed: Uint8Array, before: Uint8Array): boolean {
+  const again = new Uint8Array(before.length).fill(255);
+  try {
+    inflateSync(packed, { out: again });
+  } catch {
+    return before.at(-1) !== 0 || again.at(-1) !== 255;
+  }
+  return true;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { archiveEntries } from '../../src/archive/archive-entries.ts';
 import { type ArchiveVerdict, readArchive } from '../../src/archive/index.ts';
 import { alone, ours, type Said } from './both-verifiers.ts';
 import { fileOf, packed, record, whole } from './sample-record.ts';
@@ -73,6 +74,23 @@ describe('two verifiers', () => {
     },
     time_ms,
   );
+
+  it('[LOG-99] a packing damaged in any bit of its end has the same verdict from both', async () => {
+    const file = packed(whole);
+    const verdicts = new Set<string>();
+    for (const { start, packed_bytes } of archiveEntries(file))
+      for (let back = 1; back <= 6; back++)
+        for (let bit = 0; bit < 8; bit++) {
+          const damaged = Uint8Array.from(file);
+          const at = start + packed_bytes - back;
+          damaged[at] = (damaged[at] ?? 0) ^ (1 << bit);
+          const said = await ours(damaged);
+          verdicts.add(said.verdict);
+          expect(await alone(damaged), `byte ${at}, bit ${bit}`).toEqual(said);
+        }
+    // Behind the last byte of the content there is room for damage that changes nothing, and before it none.
+    expect([...verdicts].toSorted()).toEqual(['ok', 'refused']);
+  });
 
   it('[LOG-99] what is no archive is refused by both', async () => {
     for (const file of [new Uint8Array(), Uint8Array.of(1, 2, 3), new Uint8Array(100), Buffer.from('PK\u0005\u0006')])
