@@ -29,6 +29,7 @@ import { askToPersist, installation, storageState } from './storage-state.ts';
 import type { StoreCore } from './store-core.ts';
 import { StoreError } from './store-error.ts';
 import { correctionFor, type HistoryScope, historyOf } from './thing-history.ts';
+import type { WitnessDesk } from './witness/witness-desk.ts';
 
 /** What the store knows of its storage, rather than the browser. */
 type ToldByStore = 'reserve' | 'secondCopy';
@@ -197,6 +198,11 @@ export class BrowserStore implements PlantStore {
     if (broken !== undefined && broken.verdict !== 'bad-witness') this.#core.memory = { ...this.#core.memory, broken };
     this.#publish();
     return found;
+  }
+
+  async witnessDesk(): Promise<WitnessDesk> {
+    const { witnessDesk } = await import('./witness/witness-desk.ts');
+    return witnessDesk(this.#core);
   }
 
   forgetLoss(): void {

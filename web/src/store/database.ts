@@ -43,7 +43,8 @@ export interface StoreSchema extends DBSchema {
   logs: { key: [plant: string, device: string]; value: LogRow };
   snapshots: { key: string; value: Snapshot };
   keys: { key: 'own'; value: KeyRow };
-  meta: { key: 'revision' | 'shown' | 'badge'; value: string | number };
+  /** Beside the three: checkpoints of other devices that were met by code, as text. */
+  meta: { key: 'revision' | 'shown' | 'badge' | `met/${string}`; value: string | number };
   reserve: { key: 'filler'; value: Blob };
 }
 

@@ -1,6 +1,7 @@
 import type { Badge, Kind, Plant } from '@loopwright/plant';
 import type { Verdict } from '@loopwright/records/log';
 import type { LoggedAnyEvent } from '@loopwright/records/run';
+import type { WitnessDesk } from './witness/witness-desk.ts';
 
 /** Something to write down; its type and body as `definitions` and `removal` of records make them. */
 export interface Change {
@@ -223,6 +224,8 @@ export interface PlantStore {
   takeImport(preview: ImportPreview): Promise<Saved>;
   /** Checks every line, signature, link and blob again, in small steps. */
   verify(onProgress?: (done: number, of: number) => void): Promise<Verification>;
+  /** Where this device bears witness to others, and keeps what they say of it. */
+  witnessDesk(): Promise<WitnessDesk>;
   /** Asks the browser to keep the records. Call it from a tap where `storage.asksPerson`. */
   askToPersist(): Promise<boolean>;
   /** Somebody has read that records were lost; it need not be said any more. */

@@ -12,6 +12,7 @@ import type { ImportPreview, Saved } from './plant-store.ts';
 import { snapshotOf } from './snapshot.ts';
 import type { StoreCore } from './store-core.ts';
 import { StoreError } from './store-error.ts';
+import { contradictsMet } from './witness/met-checkpoints.ts';
 
 /**
  * Takes an export file: its events and blobs, the folded state, and an event of this device that says what it met, all
@@ -36,6 +37,8 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
   const [here, knownLogs] = await Promise.all([db.getAll('events', range), db.getAll('logs', range)]);
   const { publicKey } = device.key;
   const merged = mergeLogs(here, file.rows, { plant, publicKey });
+  const contradicted = await contradictsMet(db, plant, merged.rows);
+  if (contradicted !== undefined) throw new StoreError('file-fork', { seq: contradicted - 1 });
   const isShown = core.memory.shown === plant && here.length > 0;
   const known = mergeLogRows(knownLogs, file.logs);
   const news = { db, added: merged.added.length, before: knownLogs, after: known };
@@ -51,7 +54,12 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
     tx.objectStore('snapshots').put(snapshotOf(folded)),
     tx.objectStore('meta').put(plant, 'shown'),
   ]);
-  await core.parts.copy.add({ rows: [...merged.added, ...rows], logs: [...logs, own], blobs: blobsOf(file) });
+  await core.parts.copy.add({
+    rows: [...merged.added, ...rows],
+    logs: [...logs, own],
+    blobs: blobsOf(file),
+    withWitnesses: true,
+  });
   const events = [...merged.added, ...rows].map((row) => ({ ...row, type: eventOf(row).type }));
   return { events: events.map(({ id, device, seq, type }) => ({ id, device, seq, type })), size: folded.size };
 }

@@ -46,6 +46,7 @@ export function unkeptStore(why: 'no-storage' | 'newer' | 'blocked'): PlantStore
     exportAll: refuse,
     previewImport: refuse,
     takeImport: refuse,
+    witnessDesk: refuse,
   };
 }
 

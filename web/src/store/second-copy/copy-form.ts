@@ -1,4 +1,4 @@
-import { type Checkpoint, sha256Hex } from '@loopwright/records/log';
+import { type Checkpoint, type Countersignature, sha256Hex } from '@loopwright/records/log';
 import type { EventRow, LogRow } from '../database.ts';
 
 /** What one append adds to the second copy of the log: lines as they were signed, and whose logs they belong to. */
@@ -13,20 +13,26 @@ interface CopiedLog {
   /** Bytes of the public key; a text cannot hold them otherwise. */
   readonly key: readonly number[];
   readonly checkpoint?: Checkpoint;
+  /** Only where they changed: they would else be written with every append. */
+  readonly witnesses?: readonly Countersignature[];
+}
+
+interface CopyContent {
+  readonly rows: readonly EventRow[];
+  readonly logs: readonly LogRow[];
+  /** Whether what others said of the logs goes with them. */
+  readonly withWitnesses?: boolean;
 }
 
 /** An entry as a line of the copy: its hash first, so that a line written in part is known for what it is. */
-export function entryLine({
-  rows,
-  logs,
-}: {
-  readonly rows: readonly EventRow[];
-  readonly logs: readonly LogRow[];
-}): string {
+export function entryLine({ rows, logs, withWitnesses = false }: CopyContent): string {
   const entry: CopyEntry = {
     rows: rows.map(({ plant, device, seq, line }) => ({ plant, device, seq, line })),
-    // What witnesses said can be had from them again, and would be written with every append.
-    logs: logs.map(({ publicKey, witnesses: _, ...log }) => ({ ...log, key: [...publicKey] })),
+    logs: logs.map(({ publicKey, witnesses, ...log }) => ({
+      ...log,
+      key: [...publicKey],
+      ...(withWitnesses && witnesses !== undefined ? { witnesses } : {}),
+    })),
   };
   const text = JSON.stringify(entry);
   return `${sha256Hex(text)} ${text}\n`;

@@ -42,7 +42,7 @@ async function addMissing(core: StoreCore): Promise<CopySizes> {
     const from = sizes.get(`${plant}/${device}`) ?? 0;
     const range = IDBKeyRange.bound([plant, device, from], [plant, device, Infinity]);
     for (let rows = await db.getAll('events', range, rowsAtOnce); rows.length > 0; ) {
-      await copy.add({ rows, logs: [log], blobs: await blobsOf(core, rows) });
+      await copy.add({ rows, logs: [log], blobs: await blobsOf(core, rows), withWitnesses: true });
       const next = (rows.at(-1)?.seq ?? 0) + 1;
       rows = await db.getAll('events', IDBKeyRange.bound([plant, device, next], [plant, device, Infinity]), rowsAtOnce);
     }

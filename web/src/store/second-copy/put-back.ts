@@ -1,4 +1,14 @@
-import { emptyLog, extendLog, type LogEvent, sha256Hex, type Verify } from '@loopwright/records/log';
+import {
+  type Countersignature,
+  countersignatureFault,
+  emptyLog,
+  extendLog,
+  type LogEvent,
+  rootOfLeaves,
+  sha256Hex,
+  type Verify,
+} from '@loopwright/records/log';
+import { mergeCountersignatures } from '../countersign-logs.ts';
 import type { EventRow, LogRow } from '../database.ts';
 import { eventRow } from '../event-row.ts';
 import type { ImportFile } from '../import-file.ts';
@@ -49,8 +59,10 @@ function copiedPlants(entries: Iterable<CopyEntry>): readonly CopiedPlant[] {
       // Taken out and put in again: the plant written to last comes last.
       plants.delete(log.plant);
       plants.set(log.plant, plant);
-      const lines = plant.logs.get(log.device)?.lines ?? new Map<number, string>();
-      plant.logs.set(log.device, { log: { ...log, publicKey: Uint8Array.from(key) }, lines });
+      const before = plant.logs.get(log.device);
+      const witnesses = mergeCountersignatures(before?.log.witnesses, log.witnesses);
+      const lines = before?.lines ?? new Map<number, string>();
+      plant.logs.set(log.device, { log: { ...log, witnesses, publicKey: Uint8Array.from(key) }, lines });
     }
     for (const { plant, device, seq, line } of rows) plants.get(plant)?.logs.get(device)?.lines.set(seq, line);
   }
@@ -64,14 +76,31 @@ async function checkedFile({ plant, logs }: CopiedPlant, store: string, verify: 
   for (const { log, lines } of logs.values()) {
     const { publicKey } = log;
     const inOrder = withoutGap(lines);
+    const ids: string[] = [];
     const onEvent = (event: LogEvent, id: string) => {
+      ids.push(id);
       rows.push(eventRow({ event, id, line: inOrder[event.seq] ?? '' }, rows.length));
       events.push(event);
     };
     const { state } = await extendLog(emptyLog(plant, publicKey), inOrder, { publicKey, verify, onEvent });
-    if (state.size > 0) logRows.push(spokenOf(log, state.size));
+    if (state.size > 0) logRows.push({ ...spokenOf(log, state.size), witnesses: await soundWords(log, ids, verify) });
   }
   return { plant, rows, events, logs: logRows, blobs: await copiedBlobs(store, events), notWitnessed: 0 };
+}
+
+/** What others said of a log, as far as it is signed by them and holds of the lines that are there. */
+async function soundWords(
+  { plant, witnesses = [] }: LogRow,
+  ids: readonly string[],
+  verify: Verify,
+): Promise<readonly Countersignature[]> {
+  const sound: Countersignature[] = [];
+  for (const each of witnesses) {
+    const { size, root } = each.statement;
+    if ((await countersignatureFault(each, plant, verify)) !== undefined || size > ids.length) continue;
+    if (rootOfLeaves(ids.slice(0, size)) === root) sound.push(each);
+  }
+  return sound;
 }
 
 /** A log with its statement, where that speaks of no more than is there. */

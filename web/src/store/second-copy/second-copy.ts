@@ -10,6 +10,8 @@ export interface Written {
   readonly rows: readonly EventRow[];
   readonly logs: readonly LogRow[];
   readonly blobs: readonly StoreSchema['blobs']['value'][];
+  /** What others said of the logs is new as well. */
+  readonly withWitnesses?: boolean;
 }
 
 /** `none`: this browser has no place for it. `behind`: the last try to write it failed. */
@@ -32,9 +34,9 @@ export class SecondCopy {
   }
 
   /** Adds what an append wrote; returns when it is on the disk or could not be put there. */
-  async add({ rows, logs, blobs }: Written): Promise<void> {
-    if (this.state === 'none' || rows.length === 0) return;
-    const line = entryLine({ rows, logs });
+  async add({ rows, logs, blobs, withWitnesses = false }: Written): Promise<void> {
+    if (this.state === 'none' || (rows.length === 0 && !withWitnesses)) return;
+    const line = entryLine({ rows, logs, withWitnesses });
     const { kept } = await this.#ask({ ask: this.#nextAsk(), do: 'add', store: this.#store, line, blobs });
     this.state = kept ? this.state : 'behind';
   }
