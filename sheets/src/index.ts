@@ -34,6 +34,7 @@ export type {
   StateShape,
   WorkedText,
 } from './page/page.ts';
+export { codeModules, codePicture } from './paper/code-picture.ts';
 export { curveCsv } from './text/curve-csv.ts';
 export { pageText, type TextOptions } from './text/page-text.ts';
 export { textWidth } from './type/text-width.ts';

@@ -22,7 +22,7 @@ export function unpacked(bytes: Uint8Array, entry: ArchiveEntry): Uint8Array<Arr
 
 /**
  * As many bytes as were announced, or nothing. A packing that is damaged only behind its last byte has given all of them:
- * they are judged by their checksum, as any others.
+ * their checksum judges them, like those of every other packing.
  */
 function inflated(packed: Uint8Array, size: number): Uint8Array<ArrayBuffer> | undefined {
   const space = new Uint8Array(size + 1);

@@ -19,6 +19,7 @@ import { refusalsDe } from './refusals/de.ts';
 import { runDe } from './run/de.ts';
 import { runsDe } from './runs/de.ts';
 import { scanDe } from './scan/de.ts';
+import { seenDe } from './seen/de.ts';
 import { startDe } from './start/de.ts';
 import { stepsDe } from './steps/de.ts';
 import { stockDe } from './stock/de.ts';
@@ -51,6 +52,7 @@ export const de: Catalogue = {
   ...runDe,
   ...runsDe,
   ...scanDe,
+  ...seenDe,
   ...startDe,
   ...stepsDe,
   ...stockDe,

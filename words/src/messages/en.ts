@@ -18,6 +18,7 @@ import { refusalsEn } from './refusals/en.ts';
 import { runEn } from './run/en.ts';
 import { runsEn } from './runs/en.ts';
 import { scanEn } from './scan/en.ts';
+import { seenEn } from './seen/en.ts';
 import { startEn } from './start/en.ts';
 import { stepsEn } from './steps/en.ts';
 import { stockEn } from './stock/en.ts';
@@ -50,6 +51,7 @@ export const en = {
   ...runEn,
   ...runsEn,
   ...scanEn,
+  ...seenEn,
   ...startEn,
   ...stepsEn,
   ...stockEn,

@@ -19,6 +19,7 @@ import { refusalsEs } from './refusals/es.ts';
 import { runEs } from './run/es.ts';
 import { runsEs } from './runs/es.ts';
 import { scanEs } from './scan/es.ts';
+import { seenEs } from './seen/es.ts';
 import { startEs } from './start/es.ts';
 import { stepsEs } from './steps/es.ts';
 import { stockEs } from './stock/es.ts';
@@ -51,6 +52,7 @@ export const es: Catalogue = {
   ...runEs,
   ...runsEs,
   ...scanEs,
+  ...seenEs,
   ...startEs,
   ...stepsEs,
   ...stockEs,

@@ -6,6 +6,7 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { LabelsLink } from '../labels/labels-link.tsx';
 import { moveByArrows } from '../lines/move-focus.ts';
 import { StartLink } from '../start/start-link.tsx';
+import { WitnessesLink } from '../witness/witnesses-link.tsx';
 import { EverythingLink } from './everything-link.tsx';
 import { FoundThings } from './found-things.tsx';
 import { PlantNameLink } from './plant-name-link.tsx';
@@ -53,6 +54,7 @@ export function KindsList({ plant, main }: KindsListProps) {
         <LabelsLink />
         <EverythingLink />
         <RunsLink />
+        <WitnessesLink />
         <PlantNameLink />
       </p>
       {main ? <NextStep plant={plant} /> : null}

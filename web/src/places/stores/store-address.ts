@@ -6,10 +6,11 @@ const manyThings = '~many';
 const asTable = '~table';
 const asOneFile = '~everything';
 const ofPlant = '~plant';
+const ofWitnesses = '~witnesses';
 
 /** What an address below `/stores` shows. */
 export type StoreView =
-  | { readonly view: 'kinds' | 'everything' | 'plant' }
+  | { readonly view: 'kinds' | 'everything' | 'plant' | 'witnesses' }
   | { readonly view: 'list' | 'new' | 'table'; readonly kind: string }
   | { readonly view: 'thing' | 'edit' | 'geometry' | 'many'; readonly kind: string; readonly id: string };
 
@@ -20,6 +21,9 @@ export const everythingAddress = `${storesAddress}/${asOneFile}`;
 
 /** Address of the page on which the name of the plant is changed. */
 export const plantNameAddress = `${storesAddress}/${ofPlant}`;
+
+/** Address of the page on which devices bear witness to each other's records. */
+export const witnessesAddress = `${storesAddress}/${ofWitnesses}`;
 
 /** Address of the list of one kind. */
 export function listAddress(kind: StoreKind): string {
@@ -60,6 +64,7 @@ export function storeView(path: string): StoreView {
   if (kind === '') return { view: 'kinds' };
   if (kind === asOneFile) return { view: 'everything' };
   if (kind === ofPlant) return { view: 'plant' };
+  if (kind === ofWitnesses) return { view: 'witnesses' };
   if (id === '') return { view: 'list', kind };
   if (id === asTable) return { view: 'table', kind };
   if (id === newThing) return { view: 'new', kind };

@@ -41,7 +41,7 @@ export function StoresPlace({ path, now, card }: StoresPlaceProps) {
 
 /** On a phone, from a thing to the list it is in; a list has its own way back. */
 function wayBack(view: StoreView, say: ReturnType<typeof useSpeech>['say']) {
-  if (view.view === 'everything' || view.view === 'plant') return { href: storesAddress, to: say('stores.title') };
+  if (['everything', 'plant', 'witnesses'].includes(view.view)) return { href: storesAddress, to: say('stores.title') };
   if (!('kind' in view) || view.view === 'list' || !isStoreKind(view.kind)) return undefined;
   if (view.view === 'many') return { href: thingAddress('lines', view.id), to: view.id };
   if (view.view === 'edit' || view.view === 'geometry') return { href: thingAddress(view.kind, view.id), to: view.id };

@@ -8,6 +8,7 @@ import type { SaveOutcome } from '../../form/use-save.ts';
 import { Said } from '../../shell/said.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { PlantStore, StoreState } from '../../store/plant-store.ts';
+import { Witnesses } from '../witness/witnesses-later.tsx';
 import { Everything } from './everything/everything-later.tsx';
 import { definitionOf, keep, type Written } from './keep.ts';
 import { LineGeometry } from './line/line-geometry-later.tsx';
@@ -50,6 +51,7 @@ function Chosen(props: ThingPaneProps) {
   const { view, kind, now } = props;
   if (view.view === 'everything') return <Everything now={now} />;
   if (view.view === 'plant') return <PlantName {...props} />;
+  if (view.view === 'witnesses') return <Witnesses />;
   if (kind === undefined || view.view === 'list') {
     return <p className="said">{say(kind === undefined ? 'stores.about' : 'stores.about.list')}</p>;
   }
