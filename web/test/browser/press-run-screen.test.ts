@@ -361,3 +361,52 @@ describe('in the middle of a run', () => {
     expect(held).toContain('loopwright.busy');
   });
 });
+
+describe('what is seen', () => {
+  test('[PRUN-12] bubbles are cut out by the catalogue; somebody who runs them on all the same says why', async () => {
+    await player.begin(address, 'QM-04-3');
+    await player.until('verdict');
+    await tile('What is seen?').tap();
+    await tile('Voids').tap();
+    await tile('Roller side').tap();
+    await tile('On a flank').tap();
+    for (let press = 0; press < 5; press += 1) await page.locator('.run-step-button').nth(1).tap();
+    expect(await textOf(page.locator('.run-read-value'))).toBe('2.50 mm');
+    await page.clock.runFor(500);
+    await page.locator('.run-main').tap();
+    while ((await page.locator('.run-defect').count()) === 0) await page.locator('.run-back .run-tile').last().tap();
+    await page.clock.runFor(500);
+    await page.locator('.run-main').tap();
+    expect(await said('.run-panel h1')).toBe('Cut out');
+    expect(await said('.run-panel')).toContain('A look proves no strength.');
+    await tile('Another answer').tap();
+    await tile('Run it').tap();
+    await holdTile('Lead was asked');
+    await page.locator('[data-step="tension-three-quarters"]').waitFor();
+    const inspected = (await eventsOf(await player.run())).findLast(({ type }) => type === 'run.inspected');
+    expect(inspected?.body.thing).toMatchObject({
+      verdict: 'run',
+      proposed: 'cut-out',
+      reason: 'asked-lead',
+      findings: [{ defect: 'voids', face: 'roller', value: 0.0025 }],
+    });
+    await player.until('nothing more');
+    expect(await said('.run-panel')).toContain('Milder than proposed: Run it instead of Cut out.');
+  });
+
+  test('[PRUN-13] a platen that stays behind is said at once, with what to do', async () => {
+    await player.begin(address, 'QM-04-3');
+    await player.until('open');
+    await page.clock.runFor(4 * 60_000);
+    expect(await page.locator('.run-curve').count()).toBe(1);
+    await tile('Read both displays').tap();
+    for (let press = 0; press < 10; press += 1) await page.getByRole('button', { name: 'Less: Top platen' }).tap();
+    for (const heading of ['Top platen', 'Bottom platen']) {
+      await page.getByRole('heading', { name: heading }).waitFor();
+      await page.clock.runFor(500);
+      await page.locator('.run-main').tap();
+    }
+    await page.locator('.run-step [role=alert]').waitFor();
+    expect(await said('.run-step [role=alert]')).toMatch(/One side behind \(top\): \d+ °C, the other \d+ °C\./);
+  });
+});

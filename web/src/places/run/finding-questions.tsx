@@ -1,4 +1,4 @@
-import type { Finding, InspectionAsk, InspectionMeasure } from '@loopwright/jobs/inspection';
+import type { DefectCode, Finding, InspectionAsk, InspectionMeasure } from '@loopwright/jobs/inspection';
 import { runFaces } from '@loopwright/records/run';
 import { defectLooks, defectPicture } from '@loopwright/sheets';
 import type { InspectionWords } from '@loopwright/words';
@@ -33,12 +33,7 @@ export function FindingQuestions({ finding, asks, words, onChange, onRemove, onD
   return (
     <section className="run-panel">
       <h1>{words.name(defect)}</h1>
-      <div className="run-row run-looks">
-        {defectLooks[defect].map((look) => (
-          <DrawingView key={look} drawing={defectPicture(defect, look, words.look(defect))} />
-        ))}
-      </div>
-      <p>{words.look(defect)}</p>
+      {face !== undefined && ask?.code === 'measure' ? null : <Looks defect={defect} words={words} />}
       {face === undefined ? (
         <Answers
           title={say('runs.which-face')}
@@ -65,6 +60,19 @@ export function FindingQuestions({ finding, asks, words, onChange, onRemove, onD
         )}
       </div>
     </section>
+  );
+}
+
+function Looks({ defect, words }: { readonly defect: DefectCode; readonly words: InspectionWords }) {
+  return (
+    <>
+      <div className="run-row run-looks">
+        {defectLooks[defect].map((look) => (
+          <DrawingView key={look} drawing={defectPicture(defect, look, words.look(defect))} />
+        ))}
+      </div>
+      <p>{words.look(defect)}</p>
+    </>
   );
 }
 

@@ -3,7 +3,6 @@ import { type RunReason, type RunVerdict, runChange, verdicts } from '@loopwrigh
 import type { InspectionWords } from '@loopwright/words';
 import { useState } from 'react';
 import { keyed } from '../../page/keyed.ts';
-import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { BigButton } from './big-button.tsx';
 import { useRunShown } from './run-context.tsx';
@@ -39,7 +38,8 @@ export function ProposedVerdict({ inspection, findings, words, onBack }: Propose
     <section className="run-panel">
       <h1>{run.words.choice(proposed)}</h1>
       <p className="soft">
-        {words.line('proposed')} · {words.level(level)}
+        {words.line('proposed')} · {words.level(level)}. {words.line('no-proof')}{' '}
+        {inspection.secondPerson ? words.line('second') : ''}
       </p>
       <ul className="run-said">
         {keyed(because).map(({ key, item }) => (
@@ -47,13 +47,6 @@ export function ProposedVerdict({ inspection, findings, words, onBack }: Propose
         ))}
       </ul>
       <Lines title={say('runs.do-now')} lines={doNow.map(words.now)} />
-      <Lines title={say('runs.next-time')} lines={nextTime.map(words.next)} />
-      <p className="run-care">
-        <Mark name="care" />
-        <span>
-          {words.line('no-proof')} {inspection.secondPerson ? words.line('second') : ''}
-        </span>
-      </p>
       <div className="run-row run-back">
         <button type="button" className="button run-tile" onClick={onBack}>
           <span>{say('runs.back')}</span>
@@ -65,6 +58,7 @@ export function ProposedVerdict({ inspection, findings, words, onBack }: Propose
       <BigButton onTap={() => decide(proposed)} disabled={run.saving}>
         {run.words.choice(proposed)}
       </BigButton>
+      <Lines title={say('runs.next-time')} lines={nextTime.map(words.next)} />
     </section>
   );
 }

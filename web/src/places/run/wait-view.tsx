@@ -2,21 +2,22 @@ import type { RunTimer, RunView } from '@loopwright/jobs/press-run';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { clockText, timerText } from './clock-text.ts';
-import { CurveWarnings } from './curve-warnings.tsx';
+import { CurveWarningView, gravestWarning } from './curve-warning.tsx';
 import { useRunShown } from './run-context.tsx';
 import { RunCurveView } from './run-curve.tsx';
 
 /** What is waited for: the time to go in digits for three metres, when that will be, and the curve as progress. */
 export function WaitView({ brief }: { readonly brief: boolean }) {
   const speech = useSpeech();
-  const { view, words } = useRunShown();
+  const { state, view, words } = useRunShown();
   const timer = waitedFor(view);
+  const warning = view.reading === undefined ? undefined : gravestWarning(state);
   const isInPress = view.curve !== undefined || view.keepClosed;
   return (
     <div className="run-wait">
       {timer === undefined ? null : <TimerView timer={timer} brief={brief} />}
-      {view.curve === undefined || brief ? null : <RunCurveView curve={view.curve} />}
-      {isInPress ? <CurveWarnings /> : null}
+      {view.curve === undefined || brief || warning !== undefined ? null : <RunCurveView curve={view.curve} />}
+      {warning === undefined ? null : <CurveWarningView warning={warning} />}
       {view.keepClosed ? (
         <p className="run-care">
           <Mark name="care" /> <span>{words.line('keep-closed')}</span>
