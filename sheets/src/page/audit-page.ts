@@ -6,20 +6,24 @@ import { madeSections } from './audit/made.ts';
 import { numberSections } from './audit/numbers.ts';
 import { pressSections } from './audit/press.ts';
 import { headPayload, proofSections, warningSections } from './audit/proof.ts';
-import type { AuditReader } from './audit/reader.ts';
+import type { AuditReader, PlotSize } from './audit/reader.ts';
 import { voiceOfDisplay } from './card/press-display.ts';
 import type { Page } from './page.ts';
+
+/** How the curve is drawn on paper. */
+const paperCurve: PlotSize = { width: 500, height: 140 };
 
 /**
  * The record of a press run as a page for somebody who was not there.
  *
  * @param report - what the job gathered
  * @param voice - language and units of the reader
+ * @param curve - how large the curve is drawn: on a phone narrower, so that its letters come out larger
  * @returns the page, free of any medium
  */
-export function auditPage(report: AuditReport, voice: Voice): Page {
+export function auditPage(report: AuditReport, voice: Voice, curve: PlotSize = paperCurve): Page {
   const display = voiceOfDisplay(report.press, voice);
-  const reader: AuditReader = { report, voice, display, words: runWords(voice, report.facts, display) };
+  const reader: AuditReader = { report, voice, display, curve, words: runWords(voice, report.facts, display) };
   const { record, plant, now, engine, logs } = report;
   const { position } = record;
   return {

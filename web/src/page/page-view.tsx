@@ -29,7 +29,7 @@ export function PageView({ page, ask }: { readonly page: Page; readonly ask?: Re
             {item}
           </p>
         ))}
-        <p className="caption">{page.code}</p>
+        <p className="caption">{page.codeText ?? page.code}</p>
       </footer>
     </article>
   );

@@ -11,6 +11,8 @@ import { LinesPlace } from '../places/lines/lines-place.tsx';
 import { NextPosition } from '../places/lines/next-position.tsx';
 import { isRecipesAddress } from '../places/recipes/recipes-address.ts';
 import { RecipesPlace } from '../places/recipes/recipes-place-later.tsx';
+import { recordAsked } from '../places/record/record-address.ts';
+import { RecordPlace } from '../places/record/record-place-later.tsx';
 import { isRunAddress } from '../places/run/run-address.ts';
 import { RunPlace } from '../places/run/run-place-later.tsx';
 import { RunWatch } from '../places/run/run-watch-later.tsx';
@@ -114,6 +116,8 @@ function Places({ plant, position }: PlacesProps) {
   if (path === scanAddress) return <ScanPlace plant={plant} overview={overview} card={card} />;
   if (isRecipesAddress(path)) return <RecipesPlace key={path} path={path} plant={plant} now={now} card={card} />;
   if (isRunAddress(path)) return <RunPlace path={path} plant={plant} now={now} card={card} />;
+  const record = recordAsked(path);
+  if (record !== undefined) return <RecordPlace key={record} run={record} plant={plant} now={now} card={card} />;
   if (isLabelsAddress(path)) return <LabelsPlace key={path} path={path} plant={plant} now={now} card={card} />;
   return (
     <div className="shell">

@@ -1,10 +1,10 @@
 import { emptyPlant } from '@loopwright/plant';
 import { definitions, fold } from '@loopwright/records';
 import { emptyLog } from '@loopwright/records/log';
-import type { LoggedAnyEvent } from '@loopwright/records/run';
 import { prepared } from './batch.ts';
 import { momentOf } from './clock-watch.ts';
 import { seeded } from './device-events.ts';
+import { keptLogs } from './kept-logs.ts';
 import { isUntouched, keptPlants } from './kept-plants.ts';
 import { readWitness, writeWitness } from './kept-witness.ts';
 import { plantDifferences } from './plant-differences.ts';
@@ -14,7 +14,9 @@ import type {
   HistoryEntry,
   HistoryKind,
   ImportPreview,
+  KeptLog,
   KeptPlant,
+  PlacedRunEvent,
   PlantStore,
   Saved,
   SeedOrigin,
@@ -95,8 +97,12 @@ export class BrowserStore implements PlantStore {
     return runsOf(this.#core.parts.db, this.#core.memory.shown);
   }
 
-  async runEvents(run: string): Promise<readonly LoggedAnyEvent[]> {
+  async runEvents(run: string): Promise<readonly PlacedRunEvent[]> {
     return eventsOfRun(this.#core.parts.db, this.#core.memory.shown, run);
+  }
+
+  async logs(): Promise<readonly KeptLog[]> {
+    return keptLogs(this.#core);
   }
 
   async chooseBadge(id: string | undefined): Promise<void> {

@@ -1,5 +1,5 @@
 import type { Badge, Kind, Plant } from '@loopwright/plant';
-import type { Verdict } from '@loopwright/records/log';
+import type { Checkpoint, Sighting, Verdict } from '@loopwright/records/log';
 import type { LoggedAnyEvent } from '@loopwright/records/run';
 import type { WitnessDesk } from './witness/witness-desk.ts';
 
@@ -90,6 +90,22 @@ export interface StorageState {
   readonly reserve: 'there' | 'used' | 'none';
   /** Whether all records also lie apart from the database. `none`: this browser has no place for that. */
   readonly secondCopy: 'kept' | 'behind' | 'none';
+}
+
+/** An event of a run with its place in the log of its device. */
+export type PlacedRunEvent = LoggedAnyEvent & { readonly seq: number };
+
+/** A device's log as this device holds it. */
+export interface KeptLog {
+  readonly device: string;
+  /** Number of its events here. */
+  readonly size: number;
+  /** Public key of the device, in hex. */
+  readonly key: string;
+  /** The latest signed statement of its size that is known. */
+  readonly checkpoint?: Checkpoint;
+  /** What others said that they saw of it. */
+  readonly sightings: readonly Sighting[];
 }
 
 /** Where the chain of records was found broken. The store then only reads and exports. */
@@ -200,7 +216,9 @@ export interface PlantStore {
   /** Ids of the press runs in the shown plant, of all devices. */
   runs(): Promise<readonly string[]>;
   /** Every event of a press run, of all devices, in the order of folding. */
-  runEvents(run: string): Promise<readonly LoggedAnyEvent[]>;
+  runEvents(run: string): Promise<readonly PlacedRunEvent[]>;
+  /** The logs of all devices in the shown plant. */
+  logs(): Promise<readonly KeptLog[]>;
   /** Who works from now on; undefined: nobody said. */
   chooseBadge(id: string | undefined): Promise<void>;
   /** Begins an empty plant of one's own and shows it. The one shown before stays on the device. */

@@ -1,6 +1,6 @@
-import type { LoggedAnyEvent } from '@loopwright/records/run';
 import type { Database } from './database.ts';
 import { eventOf, runKey, runKeys } from './event-row.ts';
+import type { PlacedRunEvent } from './plant-store.ts';
 
 /**
  * Ids of the press runs of a plant.
@@ -26,7 +26,7 @@ export async function runsOf(db: Database, plant: string): Promise<readonly stri
  * @param plant - of the run
  * @param run - its id
  */
-export async function eventsOfRun(db: Database, plant: string, run: string): Promise<readonly LoggedAnyEvent[]> {
+export async function eventsOfRun(db: Database, plant: string, run: string): Promise<readonly PlacedRunEvent[]> {
   const rows = await db.getAllFromIndex('events', 'by-thing', [plant, runKey(run)]);
   return rows.toSorted((a, b) => a.place - b.place).map((row) => ({ ...eventOf(row), id: row.id }));
 }

@@ -32,6 +32,7 @@ export function unkeptStore(why: 'no-storage' | 'newer' | 'blocked'): PlantStore
     clock: () => ({ at: new Date().toISOString(), boot: 'none', up_ms: Math.round(performance.now()) }),
     runs: async () => [],
     runEvents: async () => [],
+    logs: async () => [],
     verify: async () => ({ events: 0, devices: 0, broken: undefined, brokenBlobs: [] }),
     askToPersist: async () => false,
     forgetLoss: () => undefined,

@@ -6,8 +6,6 @@ import type { AuditReader } from './reader.ts';
 
 type Curve = Extract<NonNullable<AuditReport['record']['predicted']>['cycle'], { status: 'ok' }>['curve'];
 
-const size = { width: 500, height: 140 };
-
 /** Computed and read temperatures of one time in the press over the same time; undefined where there is nothing to draw. */
 export function auditCurve(reader: AuditReader, cycle: AuditCycle): Drawing | undefined {
   const { report, voice, display } = reader;
@@ -23,8 +21,8 @@ export function auditCurve(reader: AuditReader, cycle: AuditCycle): Drawing | un
   return plot({
     id: `audit-curve-${cycle.attempt}`,
     alt: voice.say('audit.drawing', { readings: cycle.readings.length, marks: wordsOfMarks(reader, cycle) }),
-    width: size.width,
-    fieldHeight: size.height,
+    width: reader.curve.width,
+    fieldHeight: reader.curve.height,
     x: timeAxis(end_s, voice),
     y: degreesAxis(Math.min(0, ...temperatures), Math.max(...temperatures), display),
     uprights,

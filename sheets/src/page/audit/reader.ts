@@ -3,6 +3,12 @@ import { nobody } from '@loopwright/records/run';
 import type { RunWords, Voice } from '@loopwright/words';
 import type { Block, Row, Section } from '../page.ts';
 
+/** Size of a drawing's field, in units of the drawing. */
+export interface PlotSize {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** What every part of a record's page is made from. */
 export interface AuditReader {
   readonly report: AuditReport;
@@ -10,6 +16,7 @@ export interface AuditReader {
   /** Speaks temperatures as the display of the press does. */
   readonly display: Voice;
   readonly words: RunWords;
+  readonly curve: PlotSize;
 }
 
 export const rows = (list: readonly Row[]): Block => ({ kind: 'rows', rows: list });

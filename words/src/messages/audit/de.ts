@@ -178,4 +178,7 @@ export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.several-runs': '{file} enthält mehrere Pressläufe. Einen mit --run nennen:',
   'audit.unknown-run': '{file} enthält keinen Presslauf {value}. Enthalten sind:',
   'audit.head-code': 'Kopfcode: {code}',
+  'audit.checking': 'Jede Zeile des Protokolls wird geprüft …',
+  'audit.broken': 'Das Protokoll stimmt nicht. Auf nichts hier ist Verlass: unter „Alles als eine Datei“ nachsehen.',
+  'audit.code-drawing': 'Quadratischer Code mit dem unterschriebenen Prüfpunkt. Sein Kopfcode ist {code}.',
 };

@@ -178,4 +178,7 @@ export const auditEn = {
   'audit.several-runs': '{file} holds several press runs. Name one with --run:',
   'audit.unknown-run': '{file} holds no press run {value}. It holds:',
   'audit.head-code': 'Head code: {code}',
+  'audit.checking': 'Checking every line of the log …',
+  'audit.broken': 'The log does not hold. Nothing here can be relied on: look under “Everything as one file”.',
+  'audit.code-drawing': 'Square code with the signed checkpoint. Its head code is {code}.',
 } as const;

@@ -176,4 +176,7 @@ export const auditEs: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.several-runs': '{file} contiene varios prensados. Nombrar uno con --run:',
   'audit.unknown-run': '{file} no contiene el prensado {value}. Contiene:',
   'audit.head-code': 'Código de cabeza: {code}',
+  'audit.checking': 'Se comprueba cada línea del registro …',
+  'audit.broken': 'El registro no cuadra. No hay que fiarse de nada de aquí: mirar en «Todo en un archivo».',
+  'audit.code-drawing': 'Código cuadrado con el punto de control firmado. Su código de cabeza es {code}.',
 };

@@ -1,0 +1,18 @@
+/** Where the record of a press run stands. */
+const recordsAddress = '/record';
+
+/** The run whose record an address asks for; undefined for an address of another place. */
+export function recordAsked(path: string): string | undefined {
+  if (!path.startsWith(`${recordsAddress}/`)) return undefined;
+  const [run] = path.slice(recordsAddress.length).split('/').filter(Boolean);
+  return run === undefined ? undefined : decoded(run);
+}
+
+// A stranger's address may not be decodable at all.
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
