@@ -29,7 +29,7 @@ describe('report', () => {
       expect(text).toContain(part);
     expect(text).toMatch(/top 132 °C, bottom 139 °C/);
     expect(said.stdout).toMatch(/\nRUN00001 · [0-9A-Z]{4}(-[0-9A-Z]{4}){3}\n\n$/);
-    expect(loopwright(['report', whole(), '--lang', 'de']).stdout).toContain('Aufzeichnung des Presslaufs RUN00001');
+    expect(loopwright(['report', whole(), '--lang', 'de']).stdout).toContain('Nachweis des Presslaufs RUN00001');
     expect(loopwright(['report', whole(), '--lang', 'es']).stdout).toContain('Expediente del prensado RUN00001');
     expect(loopwright(['report', whole(), '--worked', '--units', 'us']).stdout).toMatch(/S = 2\s528\.42\sin \+/);
   });

@@ -1,4 +1,6 @@
 import type { Press } from '@loopwright/plant';
+import type { CurveWarning } from '../curve-watch/watch-codes.ts';
+import { watchRun } from '../curve-watch/watch-run.ts';
 import { type RunFacts, runFacts } from '../press-run/run-facts.ts';
 import { type RecordedStep, type RunRecord, runRecord } from '../press-run/run-record.ts';
 import type { RunState, Stamp } from '../press-run/run-state.ts';
@@ -32,6 +34,8 @@ export interface AuditReport {
   readonly pressCheck?: { readonly dueOn: string; readonly isLate: boolean };
   readonly handOvers: readonly (Stamp & { readonly to: string })[];
   readonly cycles: readonly AuditCycle[];
+  /** What the curve of the last time in the press shows. */
+  readonly watched: readonly CurveWarning[];
   /** At or below this a press is opened [degC]. */
   readonly open_degC?: number;
   /** Steps nobody settled, or passed with a reason. */
@@ -77,6 +81,7 @@ export function auditReport(state: RunState, options: AuditOptions): AuditReport
     ...(open !== undefined && { open_degC: open }),
     handOvers: handOvers(state),
     cycles: auditCycles(record),
+    watched: watchRun(state),
     openPoints: record.steps.filter(({ how }) => how !== 'done'),
     logs: held,
     places: placesOf(logs, held),

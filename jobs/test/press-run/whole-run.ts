@@ -92,7 +92,11 @@ function after(world: World): void {
   world.append(runChange('run.photo-taken', { run, face: 'pulley', sha256: 'b2'.repeat(32), ...picture }));
   goTo('verdict', world);
   world.append(
-    runChange('run.inspected', { run, verdict: 'run', findings: [{ defect: 'flash', face: 'pulley', value: 0.0004 }] }),
+    runChange('run.inspected', {
+      run,
+      verdict: 'run',
+      findings: [{ defect: 'edge-step', face: 'pulley', value: 0.0004 }],
+    }),
   );
   goTo('final-tension', world);
   world.tap(mainWith(world, { 'marks-after': 2.018 }));

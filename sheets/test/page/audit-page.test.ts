@@ -56,6 +56,7 @@ describe('page of a record', () => {
         'curve-1',
         'moments-1',
         'readings-1',
+        'watched',
         'measures',
         'deviations',
         'inspection',

@@ -1,5 +1,6 @@
 import type { AuditReport } from '@loopwright/jobs/audit-report';
-import { isQuantityKind, type Voice } from '@loopwright/words';
+import { defectCodes, defects } from '@loopwright/jobs/inspection';
+import { inspectionWords, isQuantityKind, type Voice } from '@loopwright/words';
 import type { Block, Row, Section } from '../page.ts';
 import { type AuditReader, badgeWord, dotted, grouped, rows, saidBy, section } from './reader.ts';
 
@@ -83,6 +84,13 @@ type Finding = NonNullable<AuditReport['record']['inspected']>['findings'][numbe
 
 function findingRow({ voice, words }: AuditReader, { defect, face, value }: Finding): Row {
   const where = face === undefined ? [] : [words.choice(face)];
+  const known = defectCodes.find((code) => code === defect);
+  if (known !== undefined) {
+    const said = inspectionWords(voice);
+    const { measure } = defects[known];
+    const number = value === undefined ? [] : [measure ? said.value(measure, value) : voice.number(value, 4)];
+    return { label: voice.say('audit.row.finding'), text: said.name(known), note: dotted([...where, ...number]) };
+  }
   const number = value === undefined ? [] : [voice.number(value, 4)];
   return { label: voice.say('audit.row.finding'), text: defect, note: dotted([...where, ...number]) };
 }

@@ -1,5 +1,6 @@
 import type { AuditCycle, AuditMark, AuditReading } from '@loopwright/jobs/audit-report';
-import { sentence } from '@loopwright/words';
+import { silentCauses } from '@loopwright/jobs/curve-watch';
+import { sentence, watchWords } from '@loopwright/words';
 import type { Block, Row, Section } from '../page.ts';
 import { auditCurve } from './curve.ts';
 import { type AuditReader, dotted, rows, saidBy, section } from './reader.ts';
@@ -9,7 +10,7 @@ export function pressSections(reader: AuditReader): Section[] {
   const { report, voice } = reader;
   if (report.cycles.length === 0)
     return [section('curve', voice.say('audit.step.curve'), [soft(voice.say('audit.no-cycle'))])];
-  return report.cycles.flatMap((cycle) => {
+  const cycles = report.cycles.flatMap((cycle) => {
     const drawing = auditCurve(reader, cycle);
     const attempt = report.cycles.length > 1 ? ` · ${reader.words.line('attempt', { count: cycle.attempt })}` : '';
     return [
@@ -21,6 +22,17 @@ export function pressSections(reader: AuditReader): Section[] {
       section(`readings-${cycle.attempt}`, voice.say('audit.step.readings') + attempt, readings(reader, cycle)),
     ].filter(({ blocks }) => blocks.length > 0);
   });
+  return [...cycles, watched(reader)];
+}
+
+/** What the curve shows, what it may come from, and what no curve shows. */
+function watched({ report, voice, display }: AuditReader): Section {
+  const said = watchWords(voice, display);
+  const items = report.watched.map((warning) => [said.seen(warning), said.mayBe(warning)].filter(Boolean).join(' '));
+  return section('watched', said.title, [
+    items.length > 0 ? { kind: 'list', items } : soft(voice.say('audit.nothing-watched')),
+    soft(said.silent(silentCauses)),
+  ]);
 }
 
 const soft = (text: string): Block => ({ kind: 'text', text, soft: true });

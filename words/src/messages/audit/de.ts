@@ -1,24 +1,24 @@
 import type { auditEn } from './en.ts';
 
 export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
-  'audit.title': 'Aufzeichnung des Presslaufs {run}',
+  'audit.title': 'Nachweis des Presslaufs {run}',
   'audit.sheet-of': 'Seite {sheet} von {sheets}',
   'audit.version': 'Loopwright {engine} · {moment}',
   'audit.foot.check':
     'Berechnet, nachprüfen. Belegt wird, dass seit der Unterschrift nichts geändert wurde, nicht, dass die Verbindung hält.',
   'audit.under-way': 'Noch im Gang',
   'audit.proves':
-    'Am Protokoll gemessen zeigt diese Aufzeichnung, dass seit der Unterschrift nichts daran geändert wurde. Sie zeigt weder, dass die Verbindung hält, noch, dass stimmt, was eingegeben wurde.',
+    'Am Protokoll gemessen zeigt dieser Nachweis, dass seit der Unterschrift nichts daran geändert wurde. Er zeigt weder, dass die Verbindung hält, noch, dass stimmt, was eingegeben wurde.',
   'audit.not-ended': 'Dieser Lauf ist nicht zu Ende: Was hier fehlt, kann noch kommen.',
   'audit.not-accepted':
     '{count, plural, one {Eine Abweichung ist} other {# Abweichungen sind}} noch nicht angenommen. Nötig ist ein anderes Abzeichen als das der Eingabe.',
   'audit.no-logs': 'Ohne das Protokoll dahinter gemacht: Nichts hier lässt sich an etwas messen.',
   'audit.not-checked':
-    'Das Protokoll wurde für diese Aufzeichnung nicht geprüft. Erst prüfen, dann auf etwas hier verlassen.',
+    'Das Protokoll wurde für diesen Nachweis nicht geprüft. Erst prüfen, dann auf etwas hier verlassen.',
   'audit.unseen':
     '{count, plural, one {Ein Eintrag dieses Laufs steht} other {# Einträge dieses Laufs stehen}} nur auf einem Gerät. Bis ein anderes sie gesehen hat, kann sie neu schreiben, wer den Schlüssel dieses einen hat.',
   'audit.not-covered':
-    '{count, plural, one {Ein Eintrag ist} other {# Einträge sind}} neuer als der Kopfcode. Die Aufzeichnung neu machen.',
+    '{count, plural, one {Ein Eintrag ist} other {# Einträge sind}} neuer als der Kopfcode. Den Nachweis neu machen.',
   'audit.step.warnings': 'Zuerst lesen',
   'audit.step.made': 'Was gemacht wurde',
   'audit.step.who': 'Wer',
@@ -69,7 +69,7 @@ export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.row.log': 'Protokoll {letter}, Gerät',
   'audit.row.code': 'Kopfcode {letter}',
   'audit.row.computed-with': 'Gerechnet mit',
-  'audit.row.made-with': 'Aufzeichnung gemacht mit',
+  'audit.row.made-with': 'Nachweis gemacht mit',
   'audit.row.first-event': 'Erster Eintrag des Laufs',
   'audit.row.last-event': 'Letzter Eintrag des Laufs',
   'audit.no-badge': 'kein Abzeichen',
@@ -82,6 +82,7 @@ export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.no-cycle': 'In der Presse war nichts.',
   'audit.not-predicted': 'Für diesen Lauf wurde kein Zyklus berechnet.',
   'audit.no-readings': 'Die Anzeigen wurden nicht abgelesen.',
+  'audit.nothing-watched': 'Die Ablesungen zeigen nichts Auffälliges.',
   'audit.no-measures': 'Nichts gemessen.',
   'audit.no-deviations': 'Keine.',
   'audit.no-photos': 'Keine.',
@@ -165,15 +166,15 @@ export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.check.alone':
     'Oder das Prüfprogramm, das allein steht: eine kleine Datei, verify-record.mjs, ohne dieses Programm. Die Regeln stehen in records/SPEC.md; danach lässt sich ein eigenes schreiben.',
   'audit.check.code':
-    'Diese Aufzeichnung aus der Datei neu machen: loopwright report DATEI. Solange im Protokoll nichts dazukam, muss der Kopfcode {code} sein; was oben steht, muss in jedem Fall gleich sein.',
+    'Diesen Nachweis aus der Datei neu machen: loopwright report DATEI. Solange im Protokoll nichts dazukam, muss der Kopfcode {code} sein; was oben steht, muss in jedem Fall gleich sein.',
   'audit.check.qr':
     'Der quadratische Code enthält den unterschriebenen Prüfpunkt selbst: Wer ihn einliest, bezeugt das Protokoll, wie es war.',
   'audit.photo-missing': 'Bild nicht in dieser Datei',
-  'audit.terminal': 'die Aufzeichnung eines Presslaufs aus einer Ausgabe, hier zu lesen oder als PDF',
+  'audit.terminal': 'der Nachweis eines Presslaufs aus einer Ausgabe, hier zu lesen oder als PDF',
   'audit.terminal-run': 'welcher Lauf, wenn die Datei mehrere enthält',
-  'audit.terminal-out': 'die Aufzeichnung als PDF in diese Datei schreiben',
+  'audit.terminal-out': 'den Nachweis als PDF in diese Datei schreiben',
   'audit.terminal-paper': 'Papier des PDF: a4 oder letter',
-  'audit.terminal-now': 'Zeitpunkt, zu dem die Aufzeichnung gemacht wird, wie 2026-11-25T07:00:00Z',
+  'audit.terminal-now': 'Zeitpunkt, zu dem der Nachweis gemacht wird, wie 2026-11-25T07:00:00Z',
   'audit.no-run': '{file} enthält keinen Presslauf.',
   'audit.several-runs': '{file} enthält mehrere Pressläufe. Einen mit --run nennen:',
   'audit.unknown-run': '{file} enthält keinen Presslauf {value}. Enthalten sind:',

@@ -82,6 +82,7 @@ export const auditEn = {
   'audit.no-cycle': 'Nothing was in the press.',
   'audit.not-predicted': 'No cycle was computed for this run.',
   'audit.no-readings': 'Nobody read the displays.',
+  'audit.nothing-watched': 'The readings show nothing out of the ordinary.',
   'audit.no-measures': 'Nothing was measured.',
   'audit.no-deviations': 'None.',
   'audit.no-photos': 'None.',

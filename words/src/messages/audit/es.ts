@@ -80,6 +80,7 @@ export const auditEs: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.no-cycle': 'No hubo nada en la prensa.',
   'audit.not-predicted': 'Para este prensado no se calculó ningún ciclo.',
   'audit.no-readings': 'Nadie leyó las pantallas.',
+  'audit.nothing-watched': 'Las lecturas no muestran nada fuera de lo normal.',
   'audit.no-measures': 'No se midió nada.',
   'audit.no-deviations': 'Ninguna.',
   'audit.no-photos': 'Ninguna.',
