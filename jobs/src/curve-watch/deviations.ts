@@ -88,9 +88,18 @@ function departure({ watched, predicted, courses }: Judged, { side, shown, time_
   if (way === 'inside') return [];
   const code = codeOf(way, courses, { time_s, tap_s });
   if (code === undefined) return [];
-  const allowed_K = code === 'plateau-low' || code === 'overshoot' ? watched.limits.plateau_K : watched.limits.ramp_K;
+  const allowed_K = allowedAt(code, watched);
   const beyond_K = (way === 'below' ? band.low - shown : shown - band.high) - allowed_K;
   return beyond_K > 0 ? [{ code, side, beyond_K, data: dataOf(band, { side, shown, time_s }) }] : [];
+}
+
+/** At the plateau the controller holds what its own sensor shows; another sensor has its offset there too. */
+function allowedAt(
+  code: WatchCode,
+  { limits, kept, sensors = kept === 'logger' ? 'other' : 'press' }: Watched,
+): number {
+  const atPlateau = code === 'plateau-low' || code === 'overshoot';
+  return atPlateau && sensors === 'press' ? limits.plateau_K : limits.ramp_K;
 }
 
 function dataOf({ low, expected, high }: Band, { shown, time_s }: Shown): Departure['data'] {

@@ -8,6 +8,11 @@ export interface WatchAsked {
   readonly readings: readonly CurveReading[];
   /** Read off the displays now and then, or kept by a logger all along; a logger is smoothed and has gaps. */
   readonly kept?: 'displays' | 'logger';
+  /**
+   * The press's own sensors, which its controller holds at the set point, or others laid beside them, each with its
+   * offset; default: the displays show the press's own, a logger has others.
+   */
+  readonly sensors?: 'press' | 'other';
   /** Set points of the recipe. */
   readonly set: { readonly top_degC: number; readonly bottom_degC: number };
   /** Hold of the recipe; default: as predicted. */

@@ -5,12 +5,6 @@ const missing = /^(-+|n\/?a|nan|null|ol|open|err(or)?|\*+)?$/i;
 const number = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const withUnit = /^(.*?)\s*(?:°|º|\uFFFD|deg)?\s*([CFK])$/i;
 
-/** A cell of temperature: a number, with the unit if it stands there; null where the sensor gave nothing. */
-export interface TemperatureCell {
-  readonly value: number | null;
-  readonly unit?: TemperatureUnit;
-}
-
 /**
  * Reads a cell as a plain number.
  *
@@ -25,20 +19,24 @@ export function readNumber(cell: string, decimal: '.' | ','): number | undefined
 }
 
 /**
- * Reads a cell as a temperature.
+ * Reads a cell as a temperature, with its unit behind it or without.
  *
  * @param cell - as it stands
  * @param decimal - sign before the decimals
- * @returns undefined when it is neither a number nor a known word for nothing
+ * @returns the number; null where the sensor gave nothing; undefined when it is neither
  */
-export function readTemperature(cell: string, decimal: '.' | ','): TemperatureCell | undefined {
+export function readTemperature(cell: string, decimal: '.' | ','): number | null | undefined {
   const text = cell.trim();
   const value = readNumber(text, decimal);
-  if (value !== undefined) return { value };
-  if (missing.test(text)) return { value: null };
-  const [, digits = '', unit = ''] = withUnit.exec(text) ?? [];
-  const named = readNumber(digits, decimal);
-  return named === undefined ? undefined : { value: named, unit: unitOf(unit) };
+  if (value !== undefined) return value;
+  if (missing.test(text)) return null;
+  return readNumber(withUnit.exec(text)?.[1] ?? '', decimal);
+}
+
+/** The unit that stands in a cell, behind its number. */
+export function unitInCell(cell: string): TemperatureUnit | undefined {
+  const unit = withUnit.exec(cell.trim())?.[2];
+  return unit === undefined ? undefined : unitOf(unit);
 }
 
 /** The unit that a letter stands for. */

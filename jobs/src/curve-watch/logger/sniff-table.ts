@@ -1,6 +1,6 @@
 import { type Role, roleOf, temperatureUnitOf, timeUnitOf } from './header-words.ts';
 import type { LoggerColumns, LoggerFault, LoggerOptions, TemperatureUnit, TimeUnit } from './logger-codes.ts';
-import { hasUnclearDate, readNumber, readTemperature, type TimeForm, timeForm } from './read-cell.ts';
+import { hasUnclearDate, readNumber, readTemperature, type TimeForm, timeForm, unitInCell } from './read-cell.ts';
 import { type Separator, splitRow } from './split-row.ts';
 
 /** How a file is to be read, by its first lines. */
@@ -65,8 +65,8 @@ function noTime(cell: string, row: number, column: number): LoggerFault {
     : { code: 'no-time', row, data: { value: cell.trim() } };
 }
 
-function cellUnit({ rows, decimal }: Grid, column: number): TemperatureUnit | undefined {
-  return rows.map((row) => readTemperature(row[column - 1] ?? '', decimal)?.unit).find((unit) => unit !== undefined);
+function cellUnit({ rows }: Grid, column: number): TemperatureUnit | undefined {
+  return rows.map((row) => unitInCell(row[column - 1] ?? '')).find((unit) => unit !== undefined);
 }
 
 const separators: readonly Separator[] = ['\t', ';', ','];
@@ -107,7 +107,7 @@ function isData(row: readonly string[], decimal: '.' | ','): boolean {
   const read = filled.filter(
     (cell) =>
       timeForm(cell, decimal) !== undefined ||
-      typeof readTemperature(cell, decimal)?.value === 'number' ||
+      typeof readTemperature(cell, decimal) === 'number' ||
       hasUnclearDate(cell.trim()),
   );
   return read.length >= 2 && read.length * 2 >= filled.length;
@@ -144,7 +144,7 @@ function columnsOf(grid: Grid): Columns | LoggerFault {
   const all = Array.from({ length: width }, (_, i) => i);
   const roles = all.map((i) => roleOf(grid.headers[i] ?? ''));
   const numeric = all.filter((i) =>
-    grid.rows.some((row) => typeof readTemperature(row[i] ?? '', grid.decimal)?.value === 'number'),
+    grid.rows.some((row) => typeof readTemperature(row[i] ?? '', grid.decimal) === 'number'),
   );
   const time = timeColumn(grid, all, roles);
   if ('code' in time) return time;

@@ -84,9 +84,9 @@ export function takeRows(table: Table, keep: number): RowTaker {
       const cell = cells[column - 1] ?? '';
       const read = readTemperature(cell, decimal);
       if (read === undefined) return { code: 'not-a-number', row, column, data: { value: shown(cell) } };
-      values.push(read.value);
-      if (read.value === null) add(counts.missing, row);
-      else widen(range, { value: read.value, row, column });
+      values.push(read);
+      if (read === null) add(counts.missing, row);
+      else widen(range, read, row, column);
     }
     return values;
   };
@@ -143,9 +143,14 @@ function add(counted: { count: number; row: number }, row: number): void {
   counted.count += 1;
 }
 
-function widen(range: { least?: LoggedExtreme; most?: LoggedExtreme }, at: LoggedExtreme): void {
-  if (range.least === undefined || at.value < range.least.value) range.least = at;
-  if (range.most === undefined || at.value > range.most.value) range.most = at;
+function widen(
+  range: { least?: LoggedExtreme; most?: LoggedExtreme },
+  value: number,
+  row: number,
+  column: number,
+): void {
+  if (range.least === undefined || value < range.least.value) range.least = { value, row, column };
+  if (range.most === undefined || value > range.most.value) range.most = { value, row, column };
 }
 
 /** The usual step is known after the first hundred; until then every step may be a hole. */

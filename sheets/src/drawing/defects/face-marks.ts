@@ -122,7 +122,7 @@ function fading(face: Face): readonly Shape[] {
     parts.flatMap((share) => {
       const [a, b] = [at(leg, share), at(leg, share + 0.25)];
       const along = (seen((a.x + b.x) / 2, face) - zone.left) / (zone.right - zone.left);
-      return along > 0.3 ? [line([a, b], 0.4 + 3.2 * (along - 0.3))] : [];
+      return along > 0.3 ? [line([a, b], 0.6 + 4.2 * (along - 0.3))] : [];
     }),
   );
 }
@@ -190,7 +190,7 @@ export const faceMarks: Readonly<Record<DefectCode, FaceMark>> = {
   'weave-visible': { over: weave },
   contamination: { over: dirt },
   delamination: { over: blister },
-  'cold-end': { outline: 'none', over: fading },
+  'cold-end': { over: fading },
   'skewed-mesh': { outline: 'none', over: skewed },
   'over-fused': { outline: 'none', over: swum },
 };
