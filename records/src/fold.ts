@@ -9,6 +9,7 @@ import {
   thingSchemas,
 } from '@loopwright/plant';
 import { type AnyEvent, effects } from './event.ts';
+import { isPersonType } from './person/person-form.ts';
 import { isRunType } from './run/run-types.ts';
 
 /** A plant as its events make it, and what was passed over on the way. */
@@ -70,7 +71,7 @@ type Outcome = 'applied' | 'refused' | { readonly unknown: string };
 
 function apply(draft: Draft, type: string, body: unknown): Outcome {
   const known = effects.get(type);
-  if (isRunType(type)) return passed(type, body);
+  if (isRunType(type) || isPersonType(type)) return passed(type, body);
   if (!known && type !== 'plant.defined') return { unknown: String(type) };
   if (!isBody(body)) return 'refused';
   if (body.schema !== 1) return { unknown: `${type}/${body.schema}` };
@@ -78,7 +79,7 @@ function apply(draft: Draft, type: string, body: unknown): Outcome {
   return known.effect === 'defined' ? define(draft, known.kind, body.thing) : remove(draft, known.kind, body.thing);
 }
 
-/** What happens in a press run changes nothing that exists; the fold of the run looks at its form. */
+/** What happens in a press run, or is noted of a person, changes nothing that exists; its own fold looks at its form. */
 function passed(type: string, body: unknown): Outcome {
   if (!isBody(body)) return 'refused';
   return body.schema === 1 ? 'applied' : { unknown: `${type}/${body.schema}` };

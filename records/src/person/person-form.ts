@@ -28,6 +28,11 @@ export interface PersonErased extends AnyEvent {
   readonly body: { readonly schema: 1; readonly thing: { readonly alias: string } };
 }
 
+/** Whether a type is one of an event about a person. */
+export function isPersonType(type: string): boolean {
+  return type === 'person.noted' || type === 'person.erased';
+}
+
 export function personNoted(alias: string, committed: string): PersonNoted {
   return { type: 'person.noted', body: { schema: 1, thing: { alias, commitment: committed } } };
 }

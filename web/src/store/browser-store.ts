@@ -206,9 +206,10 @@ export class BrowserStore implements PlantStore {
     return found;
   }
 
+  readonly personDesk = async () => (await import('./persons/person-desk.ts')).personDesk(this.#core, this);
+
   async witnessDesk(): Promise<WitnessDesk> {
-    const { witnessDesk } = await import('./witness/witness-desk.ts');
-    return witnessDesk(this.#core);
+    return (await import('./witness/witness-desk.ts')).witnessDesk(this.#core);
   }
 
   forgetLoss(): void {

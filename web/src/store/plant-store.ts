@@ -1,6 +1,7 @@
 import type { Badge, Kind, Plant } from '@loopwright/plant';
 import type { Checkpoint, Sighting, Verdict } from '@loopwright/records/log';
 import type { LoggedAnyEvent } from '@loopwright/records/run';
+import type { PersonDesk } from './persons/person-desk.ts';
 import type { WitnessDesk } from './witness/witness-desk.ts';
 
 /** Something to write down; its type and body as `definitions` and `removal` of records make them. */
@@ -244,6 +245,8 @@ export interface PlantStore {
   verify(onProgress?: (done: number, of: number) => void): Promise<Verification>;
   /** Where this device bears witness to others, and keeps what they say of it. */
   witnessDesk(): Promise<WitnessDesk>;
+  /** Where it is noted who wears a badge, apart from the records. */
+  personDesk(): Promise<PersonDesk>;
   /** Asks the browser to keep the records. Call it from a tap where `storage.asksPerson`. */
   askToPersist(): Promise<boolean>;
   /** Somebody has read that records were lost; it need not be said any more. */

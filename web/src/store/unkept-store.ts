@@ -48,6 +48,7 @@ export function unkeptStore(why: 'no-storage' | 'newer' | 'blocked'): PlantStore
     previewImport: refuse,
     takeImport: refuse,
     witnessDesk: refuse,
+    personDesk: refuse,
   };
 }
 

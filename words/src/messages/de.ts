@@ -29,6 +29,7 @@ import { tablesDe } from './tables/de.ts';
 import { terminalDe } from './terminal/de.ts';
 import { warningsDe } from './warnings/de.ts';
 import { watchDe } from './watch/de.ts';
+import { wearerDe } from './wearer/de.ts';
 
 /** Every sentence in German. */
 export const de: Catalogue = {
@@ -61,5 +62,6 @@ export const de: Catalogue = {
   ...tablesDe,
   ...terminalDe,
   ...warningsDe,
+  ...wearerDe,
   ...watchDe,
 };

@@ -28,6 +28,7 @@ import { tablesEn } from './tables/en.ts';
 import { terminalEn } from './terminal/en.ts';
 import { warningsEn } from './warnings/en.ts';
 import { watchEn } from './watch/en.ts';
+import { wearerEn } from './wearer/en.ts';
 
 /** Every sentence in English; its keys are the keys of every language. */
 export const en = {
@@ -60,6 +61,7 @@ export const en = {
   ...tablesEn,
   ...terminalEn,
   ...warningsEn,
+  ...wearerEn,
   ...watchEn,
 } as const;
 

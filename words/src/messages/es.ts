@@ -29,6 +29,7 @@ import { tablesEs } from './tables/es.ts';
 import { terminalEs } from './terminal/es.ts';
 import { warningsEs } from './warnings/es.ts';
 import { watchEs } from './watch/es.ts';
+import { wearerEs } from './wearer/es.ts';
 
 /** Every sentence in Spanish. */
 export const es: Catalogue = {
@@ -61,5 +62,6 @@ export const es: Catalogue = {
   ...tablesEs,
   ...terminalEs,
   ...warningsEs,
+  ...wearerEs,
   ...watchEs,
 };

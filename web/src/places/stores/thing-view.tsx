@@ -9,6 +9,7 @@ import type { PlantStore } from '../../store/plant-store.ts';
 import { cardAddress } from '../card/card-address.ts';
 import { lineLabelsAddress, positionLabelAddress } from '../labels/labels-address.ts';
 import { recipeAddress, trialAddress } from '../recipes/recipes-address.ts';
+import { BadgeWearer } from './badge-wearer-later.tsx';
 import { CheckDue } from './check-due.tsx';
 import type { Written } from './keep.ts';
 import { isMeasured, knownGeometry } from './line/geometry.ts';
@@ -47,6 +48,7 @@ export function ThingView(props: ThingViewProps) {
       </header>
       <WrittenNote {...props} />
       {thing === undefined ? null : <ThereThing {...props} plant={plant} thing={thing} />}
+      {kind === 'badges' && thing !== undefined ? <BadgeWearer badge={id} /> : null}
       <ThingHistory {...props} size={state.size} />
       {thing === undefined ? null : <RemoveThing {...props} plant={plant} />}
       {thing === undefined ? null : (
