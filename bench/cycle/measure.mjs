@@ -58,7 +58,8 @@ function seenBy(cycle, input, exactness) {
 
 /** The march without what the peer is spared too: checks, grid, tables, the answer's form. */
 async function marchOf(input) {
-  const { preparePress, startRun } = await engine('cycle/press-run.js');
+  const { preparePress } = await engine('cycle/prepare-press.js');
+  const { startRun } = await engine('cycle/press-run.js');
   const { recipePlan } = await engine('cycle/recipe-plan.js');
   const { runPlan } = await engine('cycle/run-plan.js');
   const press = preparePress(input);

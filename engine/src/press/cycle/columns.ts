@@ -5,7 +5,9 @@ import { beltResult, gradeOfBelt } from './belt-result.ts';
 import type { CycleInput } from './cycle-input.ts';
 import type { ColumnResult, Cycle } from './cycle-result.ts';
 import { type History, makeHistory } from './history.ts';
-import type { PreparedPress, PressRun } from './press-run.ts';
+import { placeTable } from './place-table.ts';
+import type { PreparedPress } from './prepare-press.ts';
+import type { PressRun } from './press-run.ts';
 import { closePressures, onePressure, type Pressures } from './pressure-spans.ts';
 import { highestSetPoints, recipePlan } from './recipe-plan.ts';
 
@@ -51,8 +53,9 @@ export function columnEdges(input: CycleInput, middle: Cells): Edge[] {
  * @source derived: plain allocation
  */
 export function makeColumns(slab: Slab, press: PreparedPress, pressure_Pa: number): Column[] {
+  if (slab.edges.length === 0) return [];
   const { places, beltPlaces, rates, fusion } = press;
-  const own = [...places.slice(0, beltPlaces), ...places.slice(-2)];
+  const own = placeTable(slab.cells, [...places.slice(0, beltPlaces), ...places.slice(-2)]);
   return slab.edges.map(({ cells }) => {
     const view = { ...slab, cells };
     return { history: makeHistory(view, own, rates, fusion.meltWidth_K), view, pressures: onePressure(pressure_Pa) };

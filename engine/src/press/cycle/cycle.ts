@@ -3,7 +3,8 @@ import type { CycleInput } from './cycle-input.ts';
 import { resultOf } from './cycle-of-run.ts';
 import type { CycleNotConverged, CycleResult } from './cycle-result.ts';
 import type { PhaseOutcome } from './phase.ts';
-import { type Exactness, type PressRun, preparePress, startRun } from './press-run.ts';
+import { preparePress } from './prepare-press.ts';
+import { type Exactness, type PressRun, startRun } from './press-run.ts';
 import { recipePlan } from './recipe-plan.ts';
 import { runPlan } from './run-plan.ts';
 

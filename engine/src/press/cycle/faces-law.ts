@@ -28,7 +28,10 @@ function bareLoss_W_m2(face: BareFace, face_degC: number, room_degC: number): nu
  * @source derived: sum over the faces
  * @verified LOSS-12 tabulated loss
  */
-export function facesLaw({ faces, area_m2 }: Platen, ambient_degC: number): LossLaw | undefined {
+export function facesLaw(
+  { faces, area_m2 }: Pick<Platen, 'faces' | 'area_m2'>,
+  ambient_degC: number,
+): LossLaw | undefined {
   if (faces === undefined || faces.length === 0) return undefined;
   const loss = (temperature_degC: number): number =>
     faces.reduce((sum, face) => sum + face.area_m2 * bareLoss_W_m2(face, temperature_degC, ambient_degC), 0) / area_m2;

@@ -2,27 +2,14 @@ import { type Cells, record, temperatureOf } from '../march/cells.ts';
 import { lookInside, temperatureInside } from '../march/inside.ts';
 import { type Slab, timeOf } from '../march/slab.ts';
 import { shareBesideSwitch } from '../march/switch-flux.ts';
-import type { ContactSwitch } from '../stack/contact-switch.ts';
-import type { Place } from '../stack/probe-place.ts';
+import type { PlaceTable, SwitchedPlace } from './place-table.ts';
 import { addRates, type RateTable, rateCount } from './rate-table.ts';
 
 const { NEXT, STAGE, STRIDE } = record;
 
 /** What happens at places in the stack: temperature, its peak, and the sums of the three rates of fusion. */
-export interface History {
-  readonly count: number;
-  /** How many of the places, from the first, have rates: the platens have none. */
-  readonly fusing: number;
-  readonly upper: Int32Array;
-  readonly lower: Int32Array;
-  /** Weight of the lower unknown. */
-  readonly share: Float64Array;
-  /** Places beside a contact that switches: their share changes with it. */
-  readonly switched: readonly SwitchedPlace[];
+export interface History extends PlaceTable {
   readonly rates: RateTable;
-  /** First and last unknown that a place with rates lies at. */
-  readonly first: number;
-  readonly last: number;
   /** Change of temperature that two points of Gauss's rule may span; three span three times as much. */
   readonly span_K: number;
   /** Temperature of each place at the step's start, middle and end. */
@@ -40,12 +27,6 @@ export interface History {
   falling: boolean;
 }
 
-interface SwitchedPlace {
-  readonly place: number;
-  readonly contact: ContactSwitch;
-  readonly dryShare: number;
-}
-
 /** Below the melting peak rates grow by the factor e over about this share of the melt width. */
 const spanWidths = 0.7;
 const mostPanels = 16;
@@ -54,52 +35,49 @@ const twoAt = Float64Array.of(0.5 - Math.sqrt(1 / 12), 0.5 + Math.sqrt(1 / 12));
 const twoWeights = Float64Array.of(1 / 2, 1 / 2);
 const threeAt = Float64Array.of(0.5 - Math.sqrt(3 / 20), 0.5, 0.5 + Math.sqrt(3 / 20));
 const threeWeights = Float64Array.of(5 / 18, 8 / 18, 5 / 18);
-const platens = 2;
 
 /**
  * History of places that has not begun.
  *
  * @param slab - stack at its start
- * @param places - where, the two platens last
+ * @param places - where
  * @param rates - tabulated rates of fusion
  * @param meltWidth_K - width of the melt gate [K]
  * @returns history
  * @source derived: plain allocation
  */
-export function makeHistory(slab: Slab, places: readonly Place[], rates: RateTable, meltWidth_K: number): History {
-  const count = places.length;
-  const fusing = count - platens;
-  const own = columns(6 * count + 2 * rateCount * fusing);
-  const history: History = {
+export function makeHistory(slab: Slab, places: PlaceTable, rates: RateTable, meltWidth_K: number): History {
+  const { count, fusing, upper, lower, switched } = places;
+  const share = switched.length === 0 ? places.share : places.share.slice();
+  const own = columns(5 * count + 2 * rateCount * fusing);
+  const now = own(count);
+  for (let n = 0; n < count; n += 1) {
+    const above = temperatureOf(slab.cells, upper[n] as number);
+    now[n] = above + (share[n] as number) * (temperatureOf(slab.cells, lower[n] as number) - above);
+  }
+  const peak = own(count);
+  peak.set(now);
+  return {
     count,
     fusing,
-    upper: new Int32Array(count),
-    lower: new Int32Array(count),
-    share: own(count),
-    switched: switchedPlaces(slab.cells, places),
+    upper,
+    lower,
+    share,
+    switched,
+    first: places.first,
+    last: places.last,
     rates,
-    first: places.slice(0, fusing).reduce((least, { upper }) => Math.min(least, upper), slab.count - 1),
-    last: places.slice(0, fusing).reduce((most, { lower }) => Math.max(most, lower), 0),
     span_K: spanWidths * meltWidth_K,
-    now: own(count),
+    now,
     middle: own(count),
     next: own(count),
-    peak: own(count),
+    peak,
     peakAt_s: own(count),
     sums: own(rateCount * fusing),
     before: own(rateCount * fusing),
     active: false,
     falling: false,
   };
-  places.forEach(({ upper, lower, share }, n) => {
-    history.upper[n] = upper;
-    history.lower[n] = lower;
-    history.share[n] = share;
-    const above = temperatureOf(slab.cells, upper);
-    history.now[n] = above + share * (temperatureOf(slab.cells, lower) - above);
-  });
-  history.peak.set(history.now);
-  return history;
 }
 
 /** Arrays one after the other in one piece of memory, which must hold them all. */
@@ -111,14 +89,6 @@ function columns(length: number): (count: number) => Float64Array {
     taken += count;
     return own;
   };
-}
-
-function switchedPlaces({ switches }: Cells, places: readonly Place[]): SwitchedPlace[] {
-  return places.flatMap(({ upper, share: dryShare }, place) =>
-    switches
-      .filter((contact) => contact.upper === upper && dryShare !== 0)
-      .map((contact) => ({ place, contact, dryShare })),
-  );
 }
 
 /**

@@ -1,34 +1,17 @@
-import { type FusionParameters, fusionParameters } from '../../fusion/parameters.ts';
-import { type Cells, copyCells, heatContent_J_m2 } from '../march/cells.ts';
+import type { FusionParameters } from '../../fusion/parameters.ts';
+import { copyCells, heatContent_J_m2 } from '../march/cells.ts';
 import type { EndParts } from '../march/end.ts';
 import { type Heaters, makeHeaters } from '../march/heaters.ts';
 import type { LossLaw } from '../march/loss-law.ts';
 import { type March, makeMarch } from '../march/march.ts';
-import { endCurve, makeSlab, startCells } from '../march/slab.ts';
-import type { HeatCurve } from '../stack/enthalpy.ts';
-import { type Grid, stackGrid } from '../stack/grid.ts';
-import { type Place, probePlace } from '../stack/probe-place.ts';
-import { cellCounts } from './cell-counts.ts';
+import { makeSlab } from '../march/slab.ts';
 import { type Column, columnEdges, makeColumns } from './columns.ts';
 import { controlParts, startControl } from './controller.ts';
 import type { CycleInput, Platen } from './cycle-input.ts';
-import { facesLaw } from './faces-law.ts';
 import { type History, makeHistory } from './history.ts';
+import type { PreparedPress } from './prepare-press.ts';
 import { onePressure, type Pressures } from './pressure-spans.ts';
-import { type RateTable, rateTable } from './rate-table.ts';
 import { sampleColumns } from './readings.ts';
-
-/** What `preparePress` makes; many runs may share it. */
-export interface PreparedPress {
-  /** At their start temperature. */
-  readonly cells: Cells;
-  readonly fusion: FusionParameters;
-  readonly rates: RateTable;
-  readonly places: readonly Place[];
-  readonly beltPlaces: number;
-  /** Losses of the platens' bare faces. */
-  readonly laws: { readonly top: LossLaw | undefined; readonly bottom: LossLaw | undefined };
-}
 
 /** A press cycle on its way. */
 export interface PressRun {
@@ -94,32 +77,6 @@ const first_s = 0.5;
 const mostTries = 400_000;
 
 /**
- * Everything of a cycle that does not depend on its recipe or its supply: cells, tables, places.
- *
- * @param input - checked input of a cycle
- * @param refine - odd factor on the number of cells [1]
- * @returns press with its stack
- * @source derived: plain allocation
- */
-export function preparePress(input: CycleInput, refine: number = usual.refine): PreparedPress {
-  const { layers, contacts_W_m2K, contactsWetted_W_m2K, top, bottom } = input;
-  const cells = cellCounts(layers).map((count) => count * refine);
-  const ends = { top: platenCurve(top), bottom: platenCurve(bottom) };
-  const grid = stackGrid(layers, contacts_W_m2K, cells, ends, contactsWetted_W_m2K);
-  const belt = beltPlaces(input, grid);
-  const probes = input.probes.map(({ layer, fraction }) => probePlace(grid, layer, fraction));
-  const platens = [
-    { upper: 0, lower: 1, share: 0 },
-    { upper: grid.count - 1, lower: grid.count - 2, share: 0 },
-  ];
-  const fusion = fusionParameters(input.fusion);
-  const places = [...belt, ...probes, ...platens];
-  const start = startCells(grid, input.start_degC ?? input.ambient_degC);
-  const laws = { top: facesLaw(top, input.ambient_degC), bottom: facesLaw(bottom, input.ambient_degC) };
-  return { cells: start, fusion, rates: rateTable(fusion), places, beltPlaces: belt.length, laws };
-}
-
-/**
  * A press cycle at the moment of switching on.
  *
  * @param input - checked input of a cycle
@@ -129,7 +86,7 @@ export function preparePress(input: CycleInput, refine: number = usual.refine): 
  * @source derived: plain allocation
  */
 export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: number = usual.tolerance_K): PressRun {
-  const { cells, fusion, rates, places } = press;
+  const { cells, fusion, rates } = press;
   const { recipe, top, bottom } = input;
   const slab = makeSlab({
     cells: copyCells(cells),
@@ -144,7 +101,7 @@ export function startRun(input: CycleInput, press: PreparedPress, tolerance_K: n
     input,
     fusion,
     march: makeMarch(slab, { tolerance_K, first_s, mostTries }),
-    history: makeHistory(slab, places, rates, fusion.meltWidth_K),
+    history: makeHistory(slab, press.placeTable, rates, fusion.meltWidth_K),
     beltPlaces: press.beltPlaces,
     startHeat_J_m2: heatContent_J_m2(slab.cells),
     samples: makeSamples(input.times_s ?? [], sampleColumns(input.probes.length)),
@@ -177,10 +134,6 @@ function heatersOf({ supply, top, bottom }: CycleInput): Heaters {
   });
 }
 
-function platenCurve({ capacity_J_m2K, capacitySlope_1_K = 0 }: Platen): HeatCurve {
-  return endCurve({ held: false, capacity_J_m2K, capacitySlope_1_K });
-}
-
 /** The set point of a press that has just been switched on is what its sensors show. */
 function endParts(platen: Platen, law: LossLaw | undefined, { ambient_degC, start_degC }: CycleInput): EndParts {
   return {
@@ -197,20 +150,10 @@ function endParts(platen: Platen, law: LossLaw | undefined, { ambient_degC, star
   };
 }
 
-/** All cells of the belt and its two faces. */
-function beltPlaces({ layers }: CycleInput, grid: Grid): Place[] {
-  const own = layers.flatMap((layer, index) => (layer.belt === true ? [index] : []));
-  const places: Place[] = [];
-  for (const index of own) {
-    const { first, count } = grid.layers[index] ?? { first: 1, count: 0 };
-    if (layers[index - 1]?.belt !== true) places.push(probePlace(grid, index, 0));
-    for (let i = first; i < first + count; i += 1) places.push({ upper: i, lower: i + 1, share: 0 });
-    if (layers[index + 1]?.belt !== true) places.push(probePlace(grid, index, 1));
-  }
-  return places;
-}
+const noTimes = new Float64Array(0);
 
 function makeSamples(times_s: readonly number[], columns: number): Samples {
+  if (times_s.length === 0) return { times_s: noTimes, order: [], taken: 0, rows: noTimes, columns };
   const order = times_s.map((_, index) => index).sort((i, j) => (times_s[i] as number) - (times_s[j] as number));
   return {
     times_s: Float64Array.from(order, (index) => times_s[index] as number),

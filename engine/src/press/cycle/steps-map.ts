@@ -1,7 +1,8 @@
 import { Refusal } from '../../refusal.ts';
 import type { CycleInput, RecipeStep } from './cycle-input.ts';
 import { type MapKey, type MapPoint, mapPoint, noPoint } from './map-point.ts';
-import { type PreparedPress, startRun } from './press-run.ts';
+import type { PreparedPress } from './prepare-press.ts';
+import { startRun } from './press-run.ts';
 import { closePressures, onePressure, type Pressures } from './pressure-spans.ts';
 import { recipePlan } from './recipe-plan.ts';
 import { runPlan } from './run-plan.ts';

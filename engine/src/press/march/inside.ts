@@ -61,8 +61,10 @@ export function temperatureInside({ numbers }: Cells, index: number): number {
   return numbers[(index + 1) * STRIDE + STAGE] as number;
 }
 
-/** Cubic through start and end of a step. */
+/** Cubic through start and end of a step; most ask for one of these alone. */
 function inside(start: number, end: number, bow: number, twist: number, share: number): number {
+  if (share === 1) return end;
+  if (share === 0) return start;
   const rest = 1 - share;
   return start * rest + share * (end + rest * (bow + share * twist));
 }

@@ -173,6 +173,37 @@ describe('what a cycle must keep to', () => {
   });
 });
 
+describe('a press asked for again', () => {
+  it('[CYCLE-20] whatever was asked before, and changed since by whoever asked, the answer is the same bit by bit', () => {
+    const other = pressed('light', 'Flint-30');
+    const layers = alder.layers.map((layer) => ({ ...layer }));
+    const own = { ...alder, layers };
+    const first = done(own);
+    expect(done({ ...own, recipe: { ...own.recipe, dwell_s: 30 } }).marks.open_s).toBeLessThan(first.marks.open_s);
+    expect(done(other).marks.open_s).not.toBe(first.marks.open_s);
+    expect(done(own)).toEqual(first);
+    const [plate] = layers;
+    if (plate === undefined) throw new Error('no layer');
+    plate.thickness_m = 0.004;
+    const thicker = done(own);
+    expect(thicker.marks.open_s).toBeGreaterThan(first.marks.open_s + 5);
+    expect(done({ ...alder, layers: structuredClone(layers) })).toEqual(thicker);
+    const changes: readonly Partial<CycleInput>[] = [
+      { ambient_degC: 20 },
+      { start_degC: 30 },
+      { contacts_W_m2K: alder.contacts_W_m2K.map((given) => (given === 3000 ? 2000 : given)) },
+      { contactsWetted_W_m2K: alder.contacts_W_m2K.map((given) => (given === 1500 ? 4000 : null)) },
+      { fusion: { weldingTime_s: 40 } },
+      { top: { ...alder.top, capacity_J_m2K: 26_000 } },
+      { bottom: { ...alder.bottom, capacitySlope_1_K: 0 } },
+      { bottom: { ...alder.bottom, faces: [{ faces: 'down', length_m: 0.05, emissivity: 0.1, area_m2: 0.045 }] } },
+      { probes: alder.probes.map((probe) => ({ ...probe, fraction: 0.25 })) },
+    ];
+    for (const change of changes) expect(done({ ...alder, ...change })).not.toEqual(first);
+    expect(done(alder)).toEqual(first);
+  });
+});
+
 describe('what cannot be computed', () => {
   const refused = (change: Partial<CycleInput>) => {
     try {
