@@ -6,7 +6,8 @@ import { momentOf } from './clock-watch.ts';
 import { seeded } from './device-events.ts';
 import { keptLogs } from './kept-logs.ts';
 import { isUntouched, keptPlants } from './kept-plants.ts';
-import { readWitness, writeWitness } from './kept-witness.ts';
+import { writeWitness } from './kept-witness.ts';
+import { lossOf } from './loss-of.ts';
 import { plantDifferences } from './plant-differences.ts';
 import type {
   Change,
@@ -287,13 +288,6 @@ export class BrowserStore implements PlantStore {
       lost: this.#lost,
     };
   }
-}
-
-/** What was kept here and was gone at the start, and how much of it came back from the second copy. */
-function lossOf({ folded, parts }: StoreCore, backAgain: number): StoreState['lost'] {
-  if (backAgain > 0) return { name: folded.plant.name, size: backAgain, backAgain: true };
-  const kept = folded.size === 0 ? readWitness(parts.db.name) : undefined;
-  return kept && { ...kept, backAgain: false };
 }
 
 /** An id that no other device gives to a plant. */
