@@ -36,7 +36,8 @@ export function ThingForm({ plant, kind, id, proposed, onSave, onDiscard }: Thin
   const { tried, saving, refused, submit } = useSave(form, place, onSave);
   const shared = { plant, kind, form, tried, ownSources };
   const more = groups.more.flatMap(({ fields }) => fields);
-  const note = form.fields.filter(({ name }) => name === 'note');
+  // A note on a badge would soon be a name, and the records keep everything.
+  const note = kind === 'badges' ? [] : form.fields.filter(({ name }) => name === 'note');
   return (
     <form ref={place} className="thing-form" onSubmit={submit} noValidate>
       {form.overtaken ? <p className="caution caution-care">{say('stores.overtaken')}</p> : null}
@@ -47,9 +48,11 @@ export function ThingForm({ plant, kind, id, proposed, onSave, onDiscard }: Thin
           <FormFields {...shared} groups={groups.more} />
         </More>
       )}
-      <section className="part">
-        <FieldRows {...shared} fields={note} />
-      </section>
+      {note.length === 0 ? null : (
+        <section className="part">
+          <FieldRows {...shared} fields={note} />
+        </section>
+      )}
       <FindingsList findings={form.findings} />
       <FormEnd
         form={form}

@@ -63,6 +63,19 @@ async function allKept(page: Page): Promise<string> {
 }
 
 describe('who wears a badge', () => {
+  test('[WEARER-01] the form of a badge has no room for a note; one from the plant’s files stays as it is', async () => {
+    const reader = await openReader(browser);
+    await visit(reader, `${path}/edit`);
+    await reader.page.locator('[data-field=word] input').waitFor();
+    expect(await reader.page.locator('[data-field=note]').count()).toBe(0);
+    await reader.page.locator('[data-field=word] input').fill('Heron two');
+    await reader.page.locator('button[type=submit]').click();
+    await reader.page.locator('.written').waitFor();
+    expect(await textOf(reader.page.locator('.thing'))).toContain('crew A');
+    expect(reader.trouble.all).toEqual([]);
+    await reader.close();
+  });
+
   test('[WEARER-01] a noted name is read here again, and stands nowhere in the clear: not in the records, not in a copy', async () => {
     const reader = await openReader(browser);
     const { page } = reader;
