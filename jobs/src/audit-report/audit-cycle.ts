@@ -1,5 +1,5 @@
 import type { RecordedCycle, RunRecord } from '../press-run/run-record.ts';
-import type { DisplayReading } from '../press-run/run-state.ts';
+import type { DisplayReading, LoggedCurve } from '../press-run/run-state.ts';
 
 /** A moment of a cycle: when it was expected, and when somebody said it. */
 export interface AuditMark {
@@ -21,6 +21,8 @@ export interface AuditCycle {
   readonly marks: readonly AuditMark[];
   readonly readings: readonly AuditReading[];
   readonly openedEarly: boolean;
+  /** What a logger kept in the press. */
+  readonly logged?: LoggedCurve;
 }
 
 type Predicted = NonNullable<RunRecord['predicted']>['cycle'];
@@ -36,13 +38,14 @@ export function auditCycles({ cycles, predicted }: RunRecord): readonly AuditCyc
 }
 
 function auditCycle(
-  { attempt, times, readings, moments }: RecordedCycle,
+  { attempt, times, readings, moments, logged }: RecordedCycle,
   predicted: Predicted | undefined,
 ): AuditCycle {
   const known = predicted?.status === 'ok' ? predicted : undefined;
   return {
     attempt,
     openedEarly: moments.opened?.early === true,
+    ...(logged && { logged }),
     marks: marks.map((mark) => {
       const expected = mark === 'opened' ? undefined : known?.[expectedFor[mark]];
       const real = times[mark];

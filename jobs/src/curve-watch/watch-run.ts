@@ -17,7 +17,7 @@ export interface WatchRunOptions {
  * @param state - of the run
  * @param options - what a logger kept
  */
-export function watchRun(state: RunState, { logged }: WatchRunOptions = {}): readonly CurveWarning[] {
+export function watchRun(state: RunState, { logged = keptCurve(state) }: WatchRunOptions = {}): readonly CurveWarning[] {
   const { heat } = state.moments;
   const { recipe } = state.started.things;
   if (heat === undefined || recipe === undefined) return [];
@@ -34,6 +34,18 @@ export function watchRun(state: RunState, { logged }: WatchRunOptions = {}): rea
     said: saidBy(state, since_s),
     ...airOf(state),
     known: { mains: measured('mains'), air: measured('air') },
+  });
+}
+
+/** A logger's curve that was read into this time in the press: it says more than what somebody read off the displays. */
+function keptCurve({ logged, attempt }: RunState): readonly CurveReading[] | undefined {
+  const curve = logged.findLast((each) => each.attempt === attempt)?.curve;
+  return curve?.times_s.flatMap((time_s, i) => {
+    const [top, bottom] = [curve.top_degC[i] ?? undefined, curve.bottom_degC?.[i] ?? undefined];
+    if (top === undefined && bottom === undefined) return [];
+    return [
+      { time_s, ...(top !== undefined && { top_degC: top }), ...(bottom !== undefined && { bottom_degC: bottom }) },
+    ];
   });
 }
 

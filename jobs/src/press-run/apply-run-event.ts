@@ -53,6 +53,7 @@ function begun(event: Started): RunState {
     past: [],
     measures: [],
     readings: [],
+    logged: [],
     photos: [],
     noPhoto: {},
     deviations: [],

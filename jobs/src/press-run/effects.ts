@@ -49,6 +49,10 @@ export const effects: { readonly [T in RunType]: Effect<T> } = {
     const name = ({ 'hold-began': 'holdBegan', 'cooling-began': 'coolingBegan', cool: 'cool' } as const)[says];
     return noting(at(state, { [name]: stampOf(event) }), ...displayDisagrees(state, event, says));
   },
+  'run.curve-read': (state, { run: _run, ...curve }, event) => ({
+    ...state,
+    logged: [...state.logged, { ...stampOf(event), ...curve, attempt: state.attempt }],
+  }),
   'run.cycle-stopped': (state, { reason }, event) => {
     const noted = deviation(event, { code: 'cycle-stopped', level: 'major', data: { reason } });
     return noting(again(state, ['match', 'pressure'], event), noted);

@@ -17,6 +17,7 @@ export {
   type Deviation,
   type DeviationCode,
   type DisplayReading,
+  type LoggedCurve,
   deviationCodes,
   type Measured,
   type PassedOver,

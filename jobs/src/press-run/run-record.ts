@@ -17,7 +17,7 @@ import { measureRules } from './measure-rules.ts';
 import { retensionDay } from './retension-day.ts';
 import { elapsedBetween } from './run-clock.ts';
 import { runNumber } from './run-numbers.ts';
-import type { CycleMoments, Deviation, DisplayReading, PassedOver, Photo, RunState, Stamp } from './run-state.ts';
+import type { CycleMoments, Deviation, DisplayReading, LoggedCurve, PassedOver, Photo, RunState, Stamp } from './run-state.ts';
 import type { Sureness } from './run-view.ts';
 
 /** Whoever had a hand in the run, under a badge. */
@@ -50,6 +50,8 @@ export interface RecordedCycle {
   /** Seconds from heat on, and how far they can be trusted. */
   readonly times: Readonly<Partial<Record<'holdBegan' | 'coolingBegan' | 'cool' | 'opened', RecordedTime>>>;
   readonly readings: readonly (DisplayReading & { readonly time_s?: number })[];
+  /** The latest curve of a logger, where one lay in the press. */
+  readonly logged?: LoggedCurve;
 }
 
 interface RecordedTime {
@@ -205,10 +207,12 @@ function recordedCycle(
     return time === undefined ? [] : [[name, time] as const];
   });
   const readings = state.readings.filter((reading) => reading.attempt === attempt);
+  const logged = state.logged.findLast((each) => each.attempt === attempt);
   return {
     attempt,
     moments,
     times: Object.fromEntries(times),
+    ...(logged && { logged }),
     readings: readings.map((reading) => {
       const time = since(reading);
       return { ...reading, ...(time && { time_s: time.value_s }) };

@@ -114,6 +114,11 @@ export interface DisplayReading extends Stamp {
   readonly attempt: number;
 }
 
+/** The curve of a logger that lay in the press. */
+export interface LoggedCurve extends Stamp, Omit<RunThing<'run.curve-read'>, 'run'> {
+  readonly attempt: number;
+}
+
 /** Moments of the cycle under way. */
 export interface CycleMoments {
   readonly pressure?: Stamp;
@@ -158,6 +163,7 @@ export interface RunState {
   readonly past: readonly PastCycle[];
   readonly measures: readonly Measured[];
   readonly readings: readonly DisplayReading[];
+  readonly logged: readonly LoggedCurve[];
   readonly photos: readonly Photo[];
   readonly noPhoto: Readonly<Partial<Record<RunFace, RunReason>>>;
   readonly inspected?: RunThing<'run.inspected'> & Stamp;

@@ -34,6 +34,7 @@ const rules: { readonly [T in RunType]: Rule<T> } = {
   },
   'run.cycle-stopped': (state) => (isInPress(state) ? fine : no('not-heating')),
   'run.opened-early': (state) => (isInPress(state) ? fine : no('not-heating')),
+  'run.curve-read': ({ settled }) => (settled.heat ? fine : stepsFirst('heat')),
   'run.photo-taken': ({ settled }) => (settled.open ? fine : stepsFirst('open')),
   'run.no-photo': ({ settled }) => (settled.open ? fine : stepsFirst('open')),
   'run.inspected': inspected,
@@ -47,6 +48,7 @@ const rules: { readonly [T in RunType]: Rule<T> } = {
 
 /** What is still said of a run that is over: of what was done, by whom it was accepted, what was forgotten. */
 const afterwards: ReadonlySet<RunType> = new Set([
+  'run.curve-read',
   'run.photo-taken',
   'run.no-photo',
   'run.measured',

@@ -74,6 +74,9 @@ const curveSchema = z.strictObject({
   belt_degC: curveLine,
 });
 
+/** A platen as a logger kept it; nothing is put where nothing was logged. */
+const loggedLine = z.array(platen_degC.nullable()).max(400);
+
 const measured = z.strictObject({
   measure: z.enum(runMeasures),
   /** In SI: m, Pa, V, degC, ohm. */
@@ -139,6 +142,20 @@ export const runSchemas = {
     bottom_degC: platen_degC,
   }),
   'run.display-said': z.strictObject({ run, says: z.enum(displayWords) }),
+  'run.curve-read': z.strictObject({
+    run,
+    /** Of the logger's file as it is kept with the event. */
+    sha256: hash,
+    bytes: count(200_000_000),
+    rows: count(10_000_000),
+    gaps: count(10_000_000),
+    /** What is kept of it to be seen: from switching on, what was not logged is empty. */
+    curve: z.strictObject({
+      times_s: z.array(time_s).min(2).max(400),
+      top_degC: loggedLine,
+      bottom_degC: loggedLine.optional(),
+    }),
+  }),
   'run.cycle-stopped': z.strictObject({
     run,
     reason: z.enum(['mains-lost', 'breaker', 'press-fault', 'pressure-lost']),

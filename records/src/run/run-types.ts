@@ -11,6 +11,7 @@ export const runTypes = [
   'run.measured',
   'run.display-read',
   'run.display-said',
+  'run.curve-read',
   'run.cycle-stopped',
   'run.opened-early',
   'run.photo-taken',

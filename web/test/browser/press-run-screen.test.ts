@@ -369,7 +369,7 @@ describe('what is seen', () => {
     await tile('What is seen?').tap();
     await tile('Voids').tap();
     await tile('Roller side').tap();
-    await tile('On a flank').tap();
+    await tile('In a flank').tap();
     for (let press = 0; press < 5; press += 1) await page.locator('.run-step-button').nth(1).tap();
     expect(await textOf(page.locator('.run-read-value'))).toBe('2.50 mm');
     await page.clock.runFor(500);
