@@ -17,7 +17,10 @@ export interface WatchRunOptions {
  * @param state - of the run
  * @param options - what a logger kept
  */
-export function watchRun(state: RunState, { logged = keptCurve(state) }: WatchRunOptions = {}): readonly CurveWarning[] {
+export function watchRun(
+  state: RunState,
+  { logged = keptCurve(state) }: WatchRunOptions = {},
+): readonly CurveWarning[] {
   const { heat } = state.moments;
   const { recipe } = state.started.things;
   if (heat === undefined || recipe === undefined) return [];

@@ -17,7 +17,16 @@ import { measureRules } from './measure-rules.ts';
 import { retensionDay } from './retension-day.ts';
 import { elapsedBetween } from './run-clock.ts';
 import { runNumber } from './run-numbers.ts';
-import type { CycleMoments, Deviation, DisplayReading, LoggedCurve, PassedOver, Photo, RunState, Stamp } from './run-state.ts';
+import type {
+  CycleMoments,
+  Deviation,
+  DisplayReading,
+  LoggedCurve,
+  PassedOver,
+  Photo,
+  RunState,
+  Stamp,
+} from './run-state.ts';
 import type { Sureness } from './run-view.ts';
 
 /** Whoever had a hand in the run, under a badge. */

@@ -410,3 +410,37 @@ describe('what is seen', () => {
     expect(await said('.run-step [role=alert]')).toMatch(/One side behind \(top\): \d+ °C, the other \d+ °C\./);
   });
 });
+
+describe('a logger', () => {
+  test('[PRUN-14] its file is read into the run and kept with it; one that cannot be read is said', async () => {
+    await player.begin(address, 'QM-04-3');
+    await player.until('open');
+    const run = await player.run();
+    await tile('More').tap();
+    await tile('Logger’s curve').tap();
+    const choose = page.locator('.run-panel input[type=file]');
+    await choose.setInputFiles({ name: 'card.pdf', mimeType: 'application/pdf', buffer: Buffer.from('%PDF-1.7 x') });
+    await page.locator('.run-fault').waitFor();
+    const rows = Array.from(
+      { length: 1200 },
+      (_, s) => `${s};${20 + Math.min(s, 340) / 2},0;${20 + Math.min(s, 330) / 2},5`,
+    );
+    const csv = ['time s;top °C;bottom °C', ...rows].join('\r\n');
+    await choose.setInputFiles({ name: 'logger.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
+    await page.locator('[data-logger=read] .run-main').waitFor();
+    expect(await said('.run-panel')).toContain('1,200 rows, no gap');
+    await page.clock.runFor(500);
+    await page.locator('.run-main').tap();
+    await page.locator('.run-step').waitFor();
+    const [read] = (await eventsOf(run)).slice(-1);
+    expect(read?.type).toBe('run.curve-read');
+    const { curve, rows: count } = read?.body.thing as {
+      curve: { times_s: number[]; top_degC: number[] };
+      rows: number;
+    };
+    expect(count).toBe(1200);
+    expect(curve.times_s.length).toBeLessThanOrEqual(400);
+    // 340 s of rise at half a kelvin a second from 20 °C.
+    expect(Math.max(...curve.top_degC)).toBe(190);
+  });
+});

@@ -12,7 +12,7 @@ export function auditCurve(reader: AuditReader, cycle: AuditCycle): Drawing | un
   const predicted = report.record.predicted?.cycle;
   const curve = predicted?.status === 'ok' ? predicted.curve : undefined;
   const read = readLines(reader, cycle);
-  const lines = [...computedLines(reader, curve), ...read];
+  const lines = [...computedLines(reader, curve), ...loggedLines(reader, cycle), ...read];
   const points = lines.flatMap((line) => line.points);
   if (points.length === 0) return undefined;
   const uprights = momentsOf(reader, cycle);
@@ -61,6 +61,21 @@ function readLines({ voice }: AuditReader, { readings }: AuditCycle): PlotLine[]
   return [line('read-top', 'top_degC', 'cross'), line('read-bottom', 'bottom_degC', 'ring')].filter(
     ({ points }) => points.length > 0,
   );
+}
+
+/** What a logger kept; where it kept nothing, its neighbours are joined. */
+function loggedLines({ voice }: AuditReader, { logged }: AuditCycle): PlotLine[] {
+  if (logged === undefined) return [];
+  const { times_s, top_degC, bottom_degC = [] } = logged.curve;
+  const line = (name: 'logged-top' | 'logged-bottom', values: readonly (number | null)[]): PlotLine => ({
+    label: voice.say(`audit.line.${name}`),
+    points: times_s.flatMap((x, i) => {
+      const y = values[i] ?? undefined;
+      return y === undefined ? [] : [{ x, y }];
+    }),
+    stroke: { width: 0.7, ink: 'accent', ...(name === 'logged-bottom' && { dash: [4, 1] }) },
+  });
+  return [line('logged-top', top_degC), line('logged-bottom', bottom_degC)].filter(({ points }) => points.length > 0);
 }
 
 function openingLine({ report, voice, display }: AuditReader, end_s: number): PlotLine[] {

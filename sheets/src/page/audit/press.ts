@@ -78,9 +78,11 @@ function expected({ voice, display, report }: AuditReader, { mark, expected: com
   });
 }
 
-function readings(reader: AuditReader, { readings: read }: AuditCycle): Block[] {
+function readings(reader: AuditReader, { readings: read, logged }: AuditCycle): Block[] {
   const { voice } = reader;
+  const { rows: count, gaps, sha256 } = logged ?? { rows: 0, gaps: 0, sha256: '' };
   return [
+    ...(logged ? [soft(voice.say('audit.logged', { count, gaps, sha256: sha256.slice(0, 16) }))] : []),
     read.length === 0 ? soft(voice.say('audit.no-readings')) : rows(read.map((each) => readingRow(reader, each))),
   ];
 }

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { useStore } from '../../store/use-store.tsx';
 import { cardAddress } from '../card/card-address.ts';
+import { recordAddress } from '../record/record-address.ts';
 import { everythingAddress } from '../stores/store-address.ts';
 import { useRunShown } from './run-context.tsx';
 
@@ -42,6 +43,12 @@ export function EndView() {
             <span>{words.action('accept')}</span>
           </button>
         )}
+        <Link href={recordAddress(view.run)} className="button run-tile">
+          {say('runs.record')}
+        </Link>
+        <button type="button" className="button run-tile" onClick={() => show({ name: 'logger' })}>
+          <span>{say('runs.logger')}</span>
+        </button>
         <button type="button" className="button run-tile" onClick={() => show({ name: 'who' })}>
           <span>{say('who.nobody')}</span>
         </button>

@@ -10,7 +10,7 @@ import { type Tile, Tiles } from './tiles.tsx';
 /** Ways out of the straight line, what was tapped last, and the settings that matter in a run. */
 export function MorePanel() {
   const { say } = useSpeech();
-  const { view, words, show, write } = useRunShown();
+  const { state, view, words, show, write } = useRunShown();
   const { settings, change } = useSettings();
   const [, goTo] = useLocation();
   const [speaking, setSpeaking] = useState(false);
@@ -33,6 +33,9 @@ export function MorePanel() {
   const tiles: readonly Tile[] = [
     ...view.others.filter(({ code }) => code !== 'stop').map(tileOf),
     ...(view.takeBack ? [tileOf(view.takeBack)] : []),
+    ...(state.settled.heat
+      ? [{ key: 'logger', shown: say('runs.logger'), onTap: () => show({ name: 'logger' }) }]
+      : []),
     { key: 'all-steps', shown: say('runs.all-steps'), onTap: () => show({ name: 'all-steps' }) },
     { key: 'who', shown: say('who.nobody'), onTap: () => show({ name: 'who' }) },
     {

@@ -1,6 +1,7 @@
 import { AllSteps } from './all-steps.tsx';
 import { ChoicesPanel } from './choices-panel.tsx';
 import { EndView } from './end-view.tsx';
+import { LoggerPanel } from './logger-panel.tsx';
 import { LookPanel } from './look-panel.tsx';
 import { MorePanel } from './more-panel.tsx';
 import { PhotosPanel } from './photos-panel.tsx';
@@ -19,6 +20,7 @@ export function RunBody({ panel }: { readonly panel: RunPanel }) {
   if (panel.name === 'reading' && view.reading !== undefined) return <ReadingPanel reading={view.reading} />;
   if (panel.name === 'readings') return <ReadingsPanel measures={panel.measures} />;
   if (panel.name === 'look') return <LookPanel />;
+  if (panel.name === 'logger') return <LoggerPanel />;
   if (panel.name === 'photos') return <PhotosPanel />;
   if (panel.name === 'who') return <WhoPanel />;
   if (view.end !== undefined) return <EndView />;

@@ -33,6 +33,7 @@ export type RunPanel =
   | { readonly name: 'reading' }
   | { readonly name: 'readings'; readonly measures: readonly string[] }
   | { readonly name: 'photos' }
+  | { readonly name: 'logger' }
   | { readonly name: 'look' }
   | { readonly name: 'who' };
 

@@ -104,6 +104,10 @@ export const auditDe: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.line.top': 'oben, berechnet',
   'audit.line.bottom': 'unten, berechnet',
   'audit.line.belt': 'Mitte des Riemens, berechnet',
+  'audit.line.logged-top': 'oben, geloggt',
+  'audit.line.logged-bottom': 'unten, geloggt',
+  'audit.logged':
+    'Kurve eines Loggers: {count, plural, one {# Zeile} other {# Zeilen}}, {gaps, plural, =0 {keine Lücke} one {# Lücke} other {# Lücken}}; Prüfsumme der Datei beginnt mit {sha256}.',
   'audit.line.read-top': 'oben, abgelesen',
   'audit.line.read-bottom': 'unten, abgelesen',
   'audit.line.open': 'öffnen bei {temperature} oder weniger',

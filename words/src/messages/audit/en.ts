@@ -104,6 +104,10 @@ export const auditEn = {
   'audit.line.top': 'top, computed',
   'audit.line.bottom': 'bottom, computed',
   'audit.line.belt': 'middle of the belt, computed',
+  'audit.line.logged-top': 'top, logged',
+  'audit.line.logged-bottom': 'bottom, logged',
+  'audit.logged':
+    "A logger's curve: {count, plural, one {# row} other {# rows}}, {gaps, plural, =0 {no gap} one {# gap} other {# gaps}}; the hash of its file begins with {sha256}.",
   'audit.line.read-top': 'top, read',
   'audit.line.read-bottom': 'bottom, read',
   'audit.line.open': 'open at {temperature} or less',

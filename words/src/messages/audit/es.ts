@@ -102,6 +102,10 @@ export const auditEs: Readonly<Record<keyof typeof auditEn, string>> = {
   'audit.line.top': 'arriba, calculado',
   'audit.line.bottom': 'abajo, calculado',
   'audit.line.belt': 'mitad de la correa, calculado',
+  'audit.line.logged-top': 'arriba, registrado',
+  'audit.line.logged-bottom': 'abajo, registrado',
+  'audit.logged':
+    'Curva de un registrador: {count, plural, one {# fila} other {# filas}}, {gaps, plural, =0 {sin huecos} one {# hueco} other {# huecos}}; la suma del archivo empieza por {sha256}.',
   'audit.line.read-top': 'arriba, leído',
   'audit.line.read-bottom': 'abajo, leído',
   'audit.line.open': 'abrir a {temperature} o menos',

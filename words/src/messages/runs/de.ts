@@ -57,6 +57,15 @@ export const runsDe = {
   'runs.do-now': 'Jetzt',
   'runs.next-time': 'Nächstes Mal',
   'runs.milder': 'Milder als vorgeschlagen: Grund wählen. Eine andere Marke soll nachsehen.',
+  'runs.record': 'Der Nachweis',
+  'runs.logger': 'Kurve eines Loggers',
+  'runs.logger.choose': 'Datei wählen',
+  'runs.logger.reading': '{count, plural, one {# Zeile gelesen …} other {# Zeilen gelesen …}}',
+  'runs.logger.too-large':
+    'Die Datei hat {size} MB; höchstens {most} MB werden gelesen. Auf die Zeit in der Presse kürzen.',
+  'runs.logger.found':
+    '{count, plural, one {# Zeile} other {# Zeilen}}, {gaps, plural, =0 {keine Lücke} one {# Lücke} other {# Lücken}}',
+  'runs.logger.keep': 'Zum Presslauf legen',
   'runs.read': 'gelesen',
   'runs.expected': 'erwartet {value}',
   'runs.top': 'Obere Platte',

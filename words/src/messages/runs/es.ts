@@ -56,6 +56,15 @@ export const runsEs = {
   'runs.do-now': 'Ahora',
   'runs.next-time': 'La próxima vez',
   'runs.milder': 'Más suave que lo propuesto: elegir el motivo. Otra insignia debe mirar.',
+  'runs.record': 'El registro',
+  'runs.logger': 'Curva del registrador',
+  'runs.logger.choose': 'Elegir su archivo',
+  'runs.logger.reading': '{count, plural, one {# fila leída …} other {# filas leídas …}}',
+  'runs.logger.too-large':
+    'El archivo tiene {size} MB; se leen como máximo {most} MB. Recortarlo al tiempo en la prensa.',
+  'runs.logger.found':
+    '{count, plural, one {# fila} other {# filas}}, {gaps, plural, =0 {sin huecos} one {# hueco} other {# huecos}}',
+  'runs.logger.keep': 'Guardarla con el prensado',
   'runs.read': 'leído',
   'runs.expected': 'esperado {value}',
   'runs.top': 'Placa superior',
