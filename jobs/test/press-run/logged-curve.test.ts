@@ -54,8 +54,9 @@ describe('what a tap writes', () => {
       };
       return cycle.ready_s.value;
     });
-    // Power goes with voltage squared: 0.9 of 230 V heats with 81 %, so the ramp takes 1/0.81 and a little more for losses.
-    expect((ready[1] ?? 0) / (ready[0] ?? 1)).toBeGreaterThan(1 / 0.81);
+    // Power goes with voltage squared: 0.9 of 230 V heats with 81 %. A ramp at full power takes 1/0.81 and more for losses;
+    // the last stretch, where the control holds back, takes the same.
+    expect((ready[1] ?? 0) / (ready[0] ?? 1)).toBeGreaterThan(1.1);
     expect((ready[1] ?? 0) / (ready[0] ?? 1)).toBeLessThan(1.45);
   });
 
