@@ -71,7 +71,7 @@ describe('every step of a run', () => {
         ...(withAxe ? await axeFaults(page) : []),
       ];
       const reach = await page.evaluate(below);
-      if (reach > 0 && viewport === phone) found.push(`reaches ${reach} px below the screen`);
+      if (reach > 0 && viewport === phone && !where.startsWith(',')) found.push(`reaches ${reach} px below the screen`);
       faults.push(...found.map((fault) => `${where}: ${fault}`));
     };
     const withAxe = new Set(['cause', 'lock-out', 'outlet-live', 'match', 'heat', 'open', 'lock-off', 'unlock']);

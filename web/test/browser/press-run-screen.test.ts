@@ -417,6 +417,7 @@ describe('a logger', () => {
     await player.until('open');
     const run = await player.run();
     await tile('More').tap();
+    await tile('More (1 of 2)').tap();
     await tile('Logger’s curve').tap();
     const choose = page.locator('.run-panel input[type=file]');
     await choose.setInputFiles({ name: 'card.pdf', mimeType: 'application/pdf', buffer: Buffer.from('%PDF-1.7 x') });
@@ -434,7 +435,7 @@ describe('a logger', () => {
     await page.locator('.run-step').waitFor();
     const [read] = (await eventsOf(run)).slice(-1);
     expect(read?.type).toBe('run.curve-read');
-    const { curve, rows: count } = read?.body.thing as {
+    const { curve, rows: count } = (read?.body.thing ?? {}) as {
       curve: { times_s: number[]; top_degC: number[] };
       rows: number;
     };
