@@ -422,14 +422,13 @@ describe('a logger', () => {
     const choose = page.locator('.run-panel input[type=file]');
     await choose.setInputFiles({ name: 'card.pdf', mimeType: 'application/pdf', buffer: Buffer.from('%PDF-1.7 x') });
     await page.locator('.run-fault').waitFor();
-    const rows = Array.from(
-      { length: 1200 },
-      (_, s) => `${s};${20 + Math.min(s, 340) / 2},0;${20 + Math.min(s, 330) / 2},5`,
-    );
+    const comma = (value: number) => value.toFixed(1).replace('.', ',');
+    const rise = (s: number, most: number) => comma(20 + Math.min(s, most) / 2);
+    const rows = Array.from({ length: 1200 }, (_, s) => `${s};${rise(s, 340)};${rise(s, 330)}`);
     const csv = ['time s;top °C;bottom °C', ...rows].join('\r\n');
     await choose.setInputFiles({ name: 'logger.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
     await page.locator('[data-logger=read] .run-main').waitFor();
-    expect(await said('.run-panel')).toContain('1,200 rows, no gap');
+    expect(await said('.run-panel')).toContain('1 200 rows, no gap');
     await page.clock.runFor(500);
     await page.locator('.run-main').tap();
     await page.locator('.run-step').waitFor();
