@@ -1,18 +1,26 @@
 import type { Page } from '@loopwright/sheets';
 import { useState } from 'react';
 import { useSpeech } from '../../speech/use-speech.tsx';
+import { useStore } from '../../store/use-store.tsx';
+import { withLogCode } from './with-log-code.ts';
 
 type Progress = 'idle' | 'working' | 'done' | 'failed';
 
 /** Makes the card's PDF in the browser. The part that can do it is fetched only now. */
 export function PdfButton({ page, position }: { readonly page: Page; readonly position: string }) {
-  const { say, units } = useSpeech();
+  const speech = useSpeech();
+  const { say, units } = speech;
+  const { store } = useStore();
   const [progress, setProgress] = useState<Progress>('idle');
   const make = async () => {
     setProgress('working');
     try {
       const { saveCardPdf } = await import('./save-card-pdf.ts');
-      await saveCardPdf(page, units === 'us' ? 'half-letter' : 'A5', `${position}.pdf`);
+      await saveCardPdf(
+        await withLogCode(page, store, speech),
+        units === 'us' ? 'half-letter' : 'A5',
+        `${position}.pdf`,
+      );
       setProgress('done');
     } catch {
       setProgress('failed');

@@ -13,6 +13,7 @@ export const seenDe: Readonly<Record<keyof typeof seenEn, string>> = {
   'seen.seen':
     'Von einem anderen Gerät gesehen: {open, plural, =0 {alle seine {count} Einträge} one {alle seine {count} Einträge bis auf den letzten} other {alle seine {count} Einträge bis auf die letzten #}}.',
   'seen.by': 'Gerät {device} sah {size, plural, one {einen Eintrag} other {# Einträge}} am {at}.',
+  'seen.on-card': 'Protokoll mit {count, plural, one {# Eintrag} other {# Einträgen}}: {code}',
   'seen.code': 'Code:',
   'seen.code.help':
     'Der Code dieser Aufzeichnungen, wie er auf einem gedruckten Bericht steht. Papier und Aufzeichnungen lassen sich gegeneinander halten.',

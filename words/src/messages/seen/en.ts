@@ -11,6 +11,7 @@ export const seenEn = {
   'seen.seen':
     'Seen by another device: {open, plural, =0 {all of its {count} records} one {all of its {count} records but the last one} other {all of its {count} records but the last #}}.',
   'seen.by': 'Device {device} saw {size, plural, one {one record} other {# records}} on {at}.',
+  'seen.on-card': 'log of {count, plural, one {# record} other {# records}}: {code}',
   'seen.code': 'Code:',
   'seen.code.help':
     'The code of these records, as it stands on a printed report. Paper and records can be held against each other.',

@@ -13,6 +13,7 @@ export const seenEs: Readonly<Record<keyof typeof seenEn, string>> = {
   'seen.seen':
     'Visto por otro aparato: {open, plural, =0 {todos sus {count} registros} one {todos sus {count} registros menos el último} other {todos sus {count} registros menos los # últimos}}.',
   'seen.by': 'El aparato {device} vio {size, plural, one {un registro} other {# registros}} el {at}.',
+  'seen.on-card': 'diario de {count, plural, one {# registro} other {# registros}}: {code}',
   'seen.code': 'Código:',
   'seen.code.help':
     'El código de estos registros, como está en un informe impreso. Papel y registros se pueden comparar.',
