@@ -9,7 +9,7 @@ export const runsDe = {
   'runs.start.title': 'Verbindung an {position}',
   'runs.start.first':
     'Er führt von der Ursache bis zum Nachspanntermin, Schritt für Schritt. Nach Ruhe, Absturz oder leerem Akku geht er weiter.',
-  'runs.start.badge': 'Oben wählen, wer arbeitet: der Nachweis nennt die Marke.',
+  'runs.start.badge': 'Oben wählen, wer arbeitet: der Nachweis nennt das Abzeichen.',
   'runs.start.rules':
     'Örtliche Vorschriften, Handbücher der Hersteller und befugte Fachleute gehen vor. Alle Zahlen sind berechnet: prüfen. Auf das Telefon ist kein Verlass.',
   'runs.start.resume': 'Offenen Presslauf fortsetzen',
@@ -21,7 +21,7 @@ export const runsDe = {
   'runs.pace.to-groups': 'Gruppen tippen',
   'runs.saved': 'gespeichert',
   'runs.saving': 'speichert …',
-  'runs.no-badge': 'keine Marke',
+  'runs.no-badge': 'kein Abzeichen',
   'runs.screen-sleeps': 'Bildschirm kann ausgehen',
   'runs.meanwhile': 'Inzwischen',
   'runs.go-on': 'Weiter',
@@ -56,7 +56,7 @@ export const runsDe = {
   'runs.stays-shut': 'Es bleibt zu',
   'runs.do-now': 'Jetzt',
   'runs.next-time': 'Nächstes Mal',
-  'runs.milder': 'Milder als vorgeschlagen: Grund wählen. Eine andere Marke soll nachsehen.',
+  'runs.milder': 'Milder als vorgeschlagen: Grund wählen. Ein anderes Abzeichen soll nachsehen.',
   'runs.record': 'Der Nachweis',
   'runs.logger': 'Kurve eines Loggers',
   'runs.logger.choose': 'Datei wählen',
@@ -85,7 +85,7 @@ export const runsDe = {
   'runs.retension': 'Nachspannen am {day}.',
   'runs.deviations':
     '{count, plural, =0 {Keine Abweichung von der Karte} one {# Abweichung von der Karte} other {# Abweichungen von der Karte}}',
-  'runs.second-badge': 'Zweites Augenpaar: andere Marke wählen, dann als gesehen tippen.',
+  'runs.second-badge': 'Zweites Augenpaar: anderes Abzeichen wählen, dann als gesehen tippen.',
   'runs.only-here':
     'Dieser Nachweis liegt nur auf diesem Gerät. Ausgeben oder von einem anderen Gerät übernehmen lassen.',
   'runs.seen': 'Ein anderes Gerät hat diesen Nachweis gesehen.',

@@ -8,7 +8,7 @@ export const runsEs = {
   'runs.start.title': 'Empalme en {position}',
   'runs.start.first':
     'Guía desde la causa hasta la fecha de retensado, paso a paso. Sigue tras reposo, fallo o batería agotada.',
-  'runs.start.badge': 'Elegir arriba quién trabaja: el registro nombra la insignia.',
+  'runs.start.badge': 'Elegir arriba quién trabaja: el registro nombra el distintivo.',
   'runs.start.rules':
     'Mandan las normas locales, los manuales de los fabricantes y el personal autorizado. Todos los números son calculados: comprobarlos. No fiarse del teléfono.',
   'runs.start.resume': 'Seguir con el prensado abierto',
@@ -20,7 +20,7 @@ export const runsEs = {
   'runs.pace.to-groups': 'Pulsar grupos',
   'runs.saved': 'guardado',
   'runs.saving': 'guardando …',
-  'runs.no-badge': 'sin insignia',
+  'runs.no-badge': 'sin distintivo',
   'runs.screen-sleeps': 'la pantalla puede apagarse',
   'runs.meanwhile': 'Mientras tanto',
   'runs.go-on': 'Seguir',
@@ -55,7 +55,7 @@ export const runsEs = {
   'runs.stays-shut': 'No se abre',
   'runs.do-now': 'Ahora',
   'runs.next-time': 'La próxima vez',
-  'runs.milder': 'Más suave que lo propuesto: elegir el motivo. Otra insignia debe mirar.',
+  'runs.milder': 'Más suave que lo propuesto: elegir el motivo. Otro distintivo debe mirar.',
   'runs.record': 'El registro',
   'runs.logger': 'Curva del registrador',
   'runs.logger.choose': 'Elegir su archivo',
@@ -84,7 +84,7 @@ export const runsEs = {
   'runs.retension': 'Retensar el {day}.',
   'runs.deviations':
     '{count, plural, =0 {Ninguna desviación de la ficha} one {# desviación de la ficha} other {# desviaciones de la ficha}}',
-  'runs.second-badge': 'Otro par de ojos: elegir otra insignia y pulsar que se ha visto.',
+  'runs.second-badge': 'Otro par de ojos: elegir otro distintivo y pulsar que se ha visto.',
   'runs.only-here': 'Este registro está solo en este dispositivo. Exportarlo o tomarlo en otro.',
   'runs.seen': 'Otro dispositivo ha visto este registro.',
   'runs.export': 'Exportar todo',
