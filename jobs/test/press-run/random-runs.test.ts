@@ -69,6 +69,11 @@ const moves = {
     const reading = { top_degC: (a * 7) % 340, bottom_degC: (b * 7) % 300 };
     world.append(runChange('run.display-read', { run: world.state.id, mark: 'hold', ...reading }));
   },
+  logger: (world: World, { a, b }: Move) => {
+    const file = { sha256: 'c3'.repeat(32), bytes: 1000, rows: 3, gaps: a % 2 };
+    const curve = { times_s: [0, 300 + a, 700], top_degC: [20, b, null], bottom_degC: [20, null, b] };
+    world.append(runChange('run.curve-read', { run: world.state.id, ...file, curve }));
+  },
   wait: (world: World, { a }: Move) => world.device.pass(a * 7),
   setClock: (world: World, { a }: Move) => world.device.setWall(a % 2 === 0 ? 10_800 : -10_800),
   restart: (world: World, { a }: Move) => world.device.restart(a * 3),
