@@ -214,7 +214,7 @@ export interface PlantStore {
   blob(sha256: string): Promise<Blob | undefined>;
   /** Both clocks now. */
   clock(): DeviceClock;
-  /** Ids of the press runs in the shown plant, of all devices. */
+  /** Ids of the press runs in the shown plant, of all devices, the latest begun first. */
   runs(): Promise<readonly string[]>;
   /** Every event of a press run, of all devices, in the order of folding. */
   runEvents(run: string): Promise<readonly PlacedRunEvent[]>;

@@ -3,20 +3,20 @@ import { eventOf, runKey, runKeys } from './event-row.ts';
 import type { PlacedRunEvent } from './plant-store.ts';
 
 /**
- * Ids of the press runs of a plant.
+ * Ids of the press runs of a plant, the latest begun first.
  *
  * @param db - of this device
  * @param plant - whose runs
  */
 export async function runsOf(db: Database, plant: string): Promise<readonly string[]> {
   const ofRuns = IDBKeyRange.bound([plant, runKeys], [plant, `${runKeys}\uffff`]);
-  const runs: string[] = [];
-  let cursor = await db.transaction('events').store.index('by-thing').openKeyCursor(ofRuns, 'nextunique');
+  const runs: { readonly id: string; readonly place: number }[] = [];
+  let cursor = await db.transaction('events').store.index('by-thing').openCursor(ofRuns, 'nextunique');
   while (cursor !== null) {
-    runs.push(cursor.key[1].slice(runKeys.length));
+    runs.push({ id: cursor.key[1].slice(runKeys.length), place: cursor.value.place });
     cursor = await cursor.continue();
   }
-  return runs;
+  return runs.toSorted((a, b) => b.place - a.place).map(({ id }) => id);
 }
 
 /**

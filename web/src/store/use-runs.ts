@@ -28,36 +28,54 @@ export function useRun(run: string): RunResult {
   return result;
 }
 
-/** Runs that are over never change but by somebody's acceptance; they are kept so that a look costs nothing. */
+/** Runs that are over never open again; they are kept so that a look costs nothing. */
 const ended = new Map<string, RunState>();
 
-/** Every run of the shown plant, latest first; undefined until they are read. */
-export function useRuns(): readonly RunState[] | undefined {
+/** As many of the latest runs as one looks at; older ones are asked for. */
+const usual = 40;
+
+/** Runs as read, and whether there are older ones. */
+export interface RunsRead {
+  readonly runs: readonly RunState[];
+  readonly more: boolean;
+}
+
+/**
+ * The latest runs of the shown plant; undefined until they are read.
+ *
+ * @param most - how many
+ */
+export function useRuns(most = usual): RunsRead | undefined {
   const { store, state } = useStore();
   const { size } = state;
-  const [runs, setRuns] = useState<readonly RunState[]>();
+  const [read, setRead] = useState<RunsRead>();
   useEffect(() => {
     let wanted = size >= 0;
-    void allRuns(store).then(
-      (read) => wanted && setRuns(read),
-      () => wanted && setRuns([]),
+    void latestRuns(store, most).then(
+      (found) => wanted && setRead(found),
+      () => wanted && setRead({ runs: [], more: false }),
     );
     return () => {
       wanted = false;
     };
-  }, [store, size]);
-  return runs;
+  }, [store, size, most]);
+  return read;
 }
 
-async function allRuns(store: PlantStore): Promise<readonly RunState[]> {
+/** Those of the latest runs that are still open. */
+export function useOpenRuns(): readonly RunState[] {
+  return (useRuns()?.runs ?? []).filter(({ end }) => end === undefined);
+}
+
+async function latestRuns(store: PlantStore, most: number): Promise<RunsRead> {
   const ids = await store.runs();
-  const read = await Promise.all(ids.map((id) => ended.get(id) ?? readRun(store, id)));
-  return read.flatMap((each) => each ?? []).toSorted((a, b) => b.started.at.localeCompare(a.started.at));
+  const read = await Promise.all(ids.slice(0, most).map((id) => ended.get(id) ?? readRun(store, id)));
+  return { runs: read.flatMap((each) => each ?? []), more: ids.length > most };
 }
 
 async function readRun(store: PlantStore, id: string): Promise<RunState | undefined> {
   const folded = foldRun(await store.runEvents(id));
-  if (folded?.end !== undefined && folded.deviations.every(({ accepted }) => accepted)) ended.set(id, folded);
+  if (folded?.end !== undefined) ended.set(id, folded);
   return folded;
 }
 

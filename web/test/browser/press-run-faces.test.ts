@@ -60,7 +60,6 @@ describe('every step of a run', () => {
     const { page } = reader;
     await page.clock.install({ time: night_ms });
     const player = new RunPlayer(page);
-    await player.begin(inject('address'), 'QM-04-3');
     const faults: string[] = [];
     const look = async (where: string, withAxe: boolean) => {
       const found = [
@@ -74,6 +73,10 @@ describe('every step of a run', () => {
       if (reach > 0 && viewport === phone && !where.startsWith(',')) found.push(`reaches ${reach} px below the screen`);
       faults.push(...found.map((fault) => `${where}: ${fault}`));
     };
+    await page.goto(`${inject('address')}/run/new/QM-04-3`);
+    await page.locator('.run-start .main-action').waitFor();
+    await look(', before', true);
+    await player.begin(inject('address'), 'QM-04-3');
     const withAxe = new Set(['cause', 'lock-out', 'outlet-live', 'match', 'heat', 'open', 'lock-off', 'unlock']);
     const looked = new Set<string>();
     for (;;) {
@@ -87,6 +90,9 @@ describe('every step of a run', () => {
       if ((await page.locator('.run').getAttribute('data-phase')) === 'over') break;
       await player.next();
     }
+    await page.goto(`${inject('address')}/run`);
+    await page.locator('.run-entry').waitFor();
+    await look(', all runs', true);
     expect(looked.size).toBeGreaterThan(40);
     expect(faults).toEqual([]);
     expect(reader.trouble.all).toEqual([]);

@@ -444,3 +444,26 @@ describe('a logger', () => {
     expect(Math.max(...curve.top_degC)).toBe(190);
   });
 });
+
+describe('all runs', () => {
+  test('[PRUN-15] are found from the stores, those under way first; one of them is opened again', async () => {
+    await page.goto(`${address}/stores`);
+    await page.getByRole('link', { name: 'Press runs' }).tap();
+    await page.getByText('No run yet.').waitFor();
+    await player.begin(address, 'QM-04-3');
+    const first = await player.run();
+    await player.begin(address, 'QM-01-2');
+    await page.clock.runFor(500);
+    await tile('More').tap();
+    await tile('More (1 of 2)').tap();
+    await tile('Stop this run').tap();
+    await holdTile('Wrong position');
+    await page.locator('[data-phase=over]').waitFor();
+    await page.goto(`${address}/run`);
+    const entries = page.locator('main .run-entry');
+    await entries.nth(1).waitFor();
+    expect((await entries.allTextContents()).map((text) => text.slice(0, 7))).toEqual(['QM-04-3', 'QM-01-2']);
+    await entries.first().tap();
+    await page.locator(`[data-run="${first}"]`).waitFor();
+  });
+});

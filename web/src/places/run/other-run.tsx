@@ -3,7 +3,7 @@ import { runWords } from '@loopwright/words';
 import { useLocation } from 'wouter';
 import { BadgeShape } from '../../form/badge-shape.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
-import { useRuns } from '../../store/use-runs.ts';
+import { useOpenRuns } from '../../store/use-runs.ts';
 import { timerText } from './clock-text.ts';
 import { runAddress } from './run-address.ts';
 import { useRunShown } from './run-context.tsx';
@@ -11,7 +11,7 @@ import { useRunShown } from './run-context.tsx';
 /** The other runs that are open on this device: one tap shows them, their alarms ring here too. */
 export function OtherRun() {
   const { state } = useRunShown();
-  const others = (useRuns() ?? []).filter(({ id, end }) => id !== state.id && end === undefined);
+  const others = useOpenRuns().filter(({ id }) => id !== state.id);
   return others.map((other) => <OtherTile key={other.id} other={other} />);
 }
 

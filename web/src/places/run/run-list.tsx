@@ -1,6 +1,7 @@
 import { runFacts, viewRun } from '@loopwright/jobs/press-run';
 import type { Plant } from '@loopwright/plant';
 import { runWords } from '@loopwright/words';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { BadgeShape } from '../../form/badge-shape.tsx';
 import { Bar } from '../../shell/bar.tsx';
@@ -8,6 +9,9 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { runNow, useRuns } from '../../store/use-runs.ts';
 import { useStore } from '../../store/use-store.tsx';
 import { runAddress } from './run-address.ts';
+
+/** Read at once; older ones on a tap. */
+const onePage = 40;
 
 interface RunListProps {
   readonly plant: Plant;
@@ -19,16 +23,17 @@ export function RunList({ plant, card }: RunListProps) {
   const speech = useSpeech();
   const { say } = speech;
   const { store, state } = useStore();
-  const runs = useRuns();
+  const [most, setMost] = useState(onePage);
+  const read = useRuns(most);
   const now = runNow(store, state);
-  const shown = (runs ?? []).toSorted((a, b) => Number(a.end !== undefined) - Number(b.end !== undefined));
+  const shown = (read?.runs ?? []).toSorted((a, b) => Number(a.end !== undefined) - Number(b.end !== undefined));
   return (
     <div className="shell">
       <Bar place="run" plant={plant} card={card} />
       <main className="pane">
         <h1>{say('runs.title')}</h1>
-        {runs === undefined ? <p role="status">{say('app.reading')}</p> : null}
-        {runs?.length === 0 ? <p>{say('runs.none')}</p> : null}
+        {read === undefined ? <p role="status">{say('app.reading')}</p> : null}
+        {read?.runs.length === 0 ? <p>{say('runs.none')}</p> : null}
         <ul className="run-list">
           {shown.map((run) => {
             const view = viewRun(run, now);
@@ -47,6 +52,11 @@ export function RunList({ plant, card }: RunListProps) {
             );
           })}
         </ul>
+        {read?.more ? (
+          <button type="button" className="button" onClick={() => setMost(most + onePage)}>
+            {say('runs.older')}
+          </button>
+        ) : null}
       </main>
     </div>
   );

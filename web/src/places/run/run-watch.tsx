@@ -6,7 +6,7 @@ import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useBusy } from '../../offline/busy.ts';
 import { useSpeech } from '../../speech/use-speech.tsx';
-import { useRuns } from '../../store/use-runs.ts';
+import { useOpenRuns } from '../../store/use-runs.ts';
 import { useStore } from '../../store/use-store.tsx';
 import { AlarmOverlay } from './alarm-overlay.tsx';
 import { readySound } from './alarm-sound.ts';
@@ -22,7 +22,7 @@ interface RunWatchProps {
 
 /** The runs under way, on every place of the app: where they stand, and their alarms. */
 export function RunWatch({ shown }: RunWatchProps) {
-  const open = (useRuns() ?? []).filter(({ end }) => end === undefined);
+  const open = useOpenRuns();
   useBusy(open.length > 0);
   const others = open.filter(({ id }) => id !== shown);
   return others.length === 0 ? null : <Watched runs={others} silent={shown !== undefined} />;

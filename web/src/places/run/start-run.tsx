@@ -12,7 +12,7 @@ import { Bar } from '../../shell/bar.tsx';
 import { Said } from '../../shell/said.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { faultSentence } from '../../store/fault-sentence.ts';
-import { runNow, useRuns } from '../../store/use-runs.ts';
+import { runNow, useOpenRuns } from '../../store/use-runs.ts';
 import { useStore } from '../../store/use-store.tsx';
 import { cardAddress } from '../card/card-address.ts';
 import { readySound } from './alarm-sound.ts';
@@ -47,9 +47,7 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
   const { settings, change } = useSettings();
   const { state } = useStore();
   const { begin, working, fault } = useBegin(plant, position, now);
-  const open = (useRuns() ?? []).find(
-    ({ started, end }) => end === undefined && started.things.position.id === position,
-  );
+  const open = useOpenRuns().find(({ started }) => started.things.position.id === position);
   return (
     <>
       <h1>{say('runs.start.title', { position })}</h1>
@@ -91,7 +89,7 @@ function useBegin(plant: Plant, position: string, now: string) {
   const speech = useSpeech();
   const { settings } = useSettings();
   const { store, state } = useStore();
-  const runs = useRuns();
+  const open = useOpenRuns();
   const [, goTo] = useLocation();
   const [working, setWorking] = useState(false);
   const [fault, setFault] = useState<string>();
@@ -102,7 +100,7 @@ function useBegin(plant: Plant, position: string, now: string) {
       const people = settings.people ?? 1;
       const known = Object.hasOwn(plant.presses, settings.press) ? { press: settings.press } : {};
       const card = spliceCard(plant, position, { now, people, ...known });
-      const taken = (runs ?? []).filter(({ end }) => end === undefined).map(({ started }) => started.slot);
+      const taken = open.map(({ started }) => started.slot);
       const slot = runSigns.findIndex((_, at) => !taken.includes(at));
       const run = runIdOf(position, runNow(store, state));
       await store.append(startRun(card, { run, people, slot: Math.max(slot, 0) }));

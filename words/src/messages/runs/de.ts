@@ -1,6 +1,7 @@
 /** The screen of a press run: what stands round its steps. */
 export const runsDe = {
   'runs.title': 'Pressläufe',
+  'runs.older': 'Ältere Pressläufe',
   'runs.none': 'Noch kein Presslauf. Er beginnt auf der Karte einer Position.',
   'runs.unknown': 'Auf diesem Gerät gibt es keinen Presslauf {run}',
   'runs.unknown.next':

@@ -1,6 +1,7 @@
 /** The screen of a press run: what stands round its steps. */
 export const runsEn = {
   'runs.title': 'Press runs',
+  'runs.older': 'Older runs',
   'runs.none': 'No run yet. A run begins at the card of a position.',
   'runs.unknown': 'There is no run {run} on this device',
   'runs.unknown.next': 'Take in the file of the device on which it was begun, or begin one at a card.',

@@ -1,6 +1,7 @@
 /** The screen of a press run: what stands round its steps. */
 export const runsEs = {
   'runs.title': 'Prensados',
+  'runs.older': 'Prensados anteriores',
   'runs.none': 'Todavía ninguno. Empieza en la ficha de una posición.',
   'runs.unknown': 'En este dispositivo no hay ningún prensado {run}',
   'runs.unknown.next': 'Tomar el archivo del dispositivo en que se empezó, o empezar uno desde una ficha.',
