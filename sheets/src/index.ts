@@ -10,7 +10,7 @@ export { type PositionCode, plantMark, positionCode } from './code/position-code
 export { type CodeFault, codeFaults, type ReadCode, readCode } from './code/read-code.ts';
 export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
 export { type DefectLook, defectLooks, defectPicture } from './drawing/defects/defect-picture.ts';
-export { drawingSvg, type InkColours, paperInks } from './drawing/drawing-svg.ts';
+export { drawingSvg, type InkColours, paperInks, stackedSvg } from './drawing/drawing-svg.ts';
 export { type LabelPaper, labelPapers, labelsOnSheet } from './label/label-paper.ts';
 export { labelSheets } from './label/label-sheets.ts';
 export { auditPage } from './page/audit-page.ts';

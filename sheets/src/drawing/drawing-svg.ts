@@ -56,3 +56,23 @@ export function drawingSvg(drawing: Drawing, inks: InkColours = paperInks, font 
   const shapes = drawing.shapes.map((shape) => shapeSvg(shape, inks)).join('');
   return `${head} role="img" font-family="${xmlText(font)}"><title>${xmlText(drawing.alt)}</title>${shapes}</svg>`;
 }
+
+/**
+ * Drawings as one SVG string, one below the other.
+ * @param drawings - from top to bottom, at least one
+ * @param gap - between them
+ * @returns an `<svg>` element as text, and its size
+ */
+export function stackedSvg(drawings: readonly Drawing[], gap = 8): { svg: string; width: number; height: number } {
+  const width = Math.max(...drawings.map((each) => each.width));
+  let height = 0;
+  const parts = drawings.map((drawing) => {
+    const shapes = drawing.shapes.map((shape) => shapeSvg(shape, paperInks)).join('');
+    const part = `<g transform="translate(0 ${height})"><title>${xmlText(drawing.alt)}</title>${shapes}</g>`;
+    height += drawing.height + gap;
+    return part;
+  });
+  height -= gap;
+  const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}"`;
+  return { svg: `${head} role="img" font-family="sans-serif">${parts.join('')}</svg>`, width, height };
+}

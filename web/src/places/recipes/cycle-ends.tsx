@@ -34,8 +34,8 @@ export function CycleEnds({ name, cycle, drawings, makePage }: CycleEndsProps) {
   };
   const ways = [
     ['pdf', pdf],
-    ['svg', () => saveSvg(drawings.temperatures, name)],
-    ['png', () => savePng(drawings.temperatures, name)],
+    ['svg', () => saveSvg([drawings.temperatures, drawings.fusion], name)],
+    ['png', () => savePng([drawings.temperatures, drawings.fusion], name)],
     ['csv', () => saveCsv(cycle.curve, name)],
   ] as const;
   return (
