@@ -236,6 +236,8 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport })
       expect(height, name).toBeGreaterThanOrEqual(126);
     };
     await at(page, 'idle');
+    // The words of this part come after the first ones.
+    await page.locator('.photo-large').filter({ hasText: /\S/ }).first().waitFor();
     await look('idle');
     await choose(page);
     await at(page, 'kept');
