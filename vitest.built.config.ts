@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     include: ['*/test/**/*.built.ts'],
     exclude: ['**/node_modules/**'],
+    // Vitest by itself leaves a core free for somebody who types.
+    maxWorkers: 2,
     testTimeout: 60_000,
   },
 });

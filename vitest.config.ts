@@ -8,6 +8,8 @@ export default defineConfig({
     include: ['*/test/**/*.test.ts', 'tools/test/**/*.test.ts'],
     exclude: ['**/node_modules/**', '**/browser/**'],
     globalSetup: ['tools/validation/book-setup.ts'],
+    // Vitest by itself leaves a core free for somebody who types.
+    maxWorkers: 2,
     testTimeout: Number(process.env['LW_TEST_TIMEOUT_MS'] ?? 60_000),
   },
 });
