@@ -41,7 +41,7 @@ describe('when the plant cannot be read', () => {
     await cp(join(demoFolder, 'positions.csv'), positions);
     server = await startServer({ plantFolder, port, webFolder });
     await page.getByRole('button', { name: 'Read again' }).click();
-    await page.locator('.tile').first().waitFor();
+    await page.locator('.tile').nth(59).waitFor({ state: 'attached' });
     expect(await page.locator('.tile').count()).toBe(60);
     expect(reader.trouble.all.filter((line) => !line.startsWith('console: Failed to load resource'))).toEqual([]);
     await reader.close();

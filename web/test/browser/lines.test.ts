@@ -64,6 +64,7 @@ describe('lines', () => {
     expect(await page.getByText('0 positions found').isVisible()).toBe(true);
     expect(await page.getByText('Type part of a position').isVisible()).toBe(true);
     await field.press('Escape');
+    await page.locator('.tile').nth(59).waitFor({ state: 'attached' });
     expect(await page.locator('.tile').count()).toBe(60);
   });
 
@@ -74,6 +75,7 @@ describe('lines', () => {
     expect(await torn.getAttribute('aria-pressed')).toBe('true');
     expect(await found()).toEqual(['QM-04-3']);
     await torn.click();
+    await page.locator('.tile').nth(59).waitFor({ state: 'attached' });
     expect(await page.locator('.tile').count()).toBe(60);
   });
 

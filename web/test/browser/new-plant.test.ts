@@ -201,7 +201,7 @@ test('[START-03] the way is left at any time, taken up where it was left, and th
   await page.getByRole('link', { name: 'Go on with my plant' }).waitFor();
   await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByRole('radio', { name: 'Quillmoor Crate Works' }).click();
-  await page.locator('.tile').first().waitFor();
+  await page.locator('.tile').nth(59).waitFor({ state: 'attached' });
   expect(await page.locator('.tile').count()).toBe(60);
   await page.getByRole('radio', { name: 'North works' }).click();
   await page.getByRole('link', { name: 'Go on with my plant' }).waitFor();

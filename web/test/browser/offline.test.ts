@@ -51,7 +51,8 @@ async function openAndKeep(path = '/'): Promise<Page> {
 const kept = (page: Page) => page.locator('[data-offline="kept"]').first().waitFor({ state: 'attached' });
 
 const tiles = async (page: Page) => {
-  await page.locator('.tile').first().waitFor();
+  // A phone draws first what it shows, the rest after it.
+  await page.locator('.tile').nth(59).waitFor({ state: 'attached' });
   return page.locator('.tile').count();
 };
 
