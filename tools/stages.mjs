@@ -157,7 +157,8 @@ export const newerNode = {
     const npx = process.platform === 'win32' ? 'npx.cmd' : 'npx';
     const fetched = await run(npx, ['-y', '-p', 'node@24', 'node', '--version'], { timeout_s: 300 });
     if (fetched.code !== 0) return { passed: 0, failed: 0, note: 'skipped: Node 24 could not be fetched from npm' };
-    const folders = ['engine/', 'plant/', 'records/', 'jobs/', 'words/'];
+    // Where another Node may differ: its cryptography, its languages, its arithmetic.
+    const folders = ['engine/', 'records/test/log', 'words/'];
     return vitest('node24', folders, {
       timeout_s: 900,
       env: { LW_RUNS: '200' },

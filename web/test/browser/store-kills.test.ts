@@ -8,7 +8,7 @@ import { startBareBrowser } from './support/bare-browser.ts';
 import type { Found } from './support/store-page/store-page.ts';
 import { type StoreServer, serveStorePage } from './support/store-server.ts';
 
-const kills = Number(process.env['LW_KILLS'] ?? 60);
+const kills = Number(process.env['LW_KILLS'] ?? 40);
 const seed = Number(process.env['LW_KILL_SEED'] ?? 42);
 /** A profile is used for so many kills, then a new one starts, so that starting stays quick. */
 const killsPerProfile = 20;
