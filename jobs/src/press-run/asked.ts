@@ -1,9 +1,9 @@
-import { type RunChange, type RunMeasure, type RunStep, runChange } from '@loopwright/records/run';
+import type { RunMeasure, RunStep } from '@loopwright/records/run';
 import { type CyclePosition, runCurve } from './cycle-position.ts';
 import { measureRules } from './measure-rules.ts';
 import { possibleReading, setPoints } from './reading-check.ts';
 import type { RunState } from './run-state.ts';
-import type { MeasureAsked, ReadingAsked, RunAction } from './run-view.ts';
+import type { MeasureAsked, ReadingAsked } from './run-view.ts';
 import { stepRules } from './steps.ts';
 
 /**
@@ -67,22 +67,4 @@ function markOf({ phase, mayBeCool }: CyclePosition): ReadingAsked['mark'] {
   if (phase === 'heating') return 'heating';
   if (phase === 'holding') return 'hold';
   return mayBeCool ? 'opening' : 'cooling';
-}
-
-/**
- * The changes of an action with what its steppers show.
- *
- * @param action - with steppers
- * @param values - by measure, SI; those that somebody did not look at stay out
- */
-export function withMeasures(
-  { changes = [] }: RunAction,
-  values: Readonly<Partial<Record<RunMeasure, number>>>,
-): readonly RunChange[] {
-  const read = Object.entries(values).map(([measure, value]) => ({ measure: measure as RunMeasure, value }));
-  const [first, ...rest] = changes;
-  if (first === undefined || read.length === 0) return changes;
-  if (first.type === 'run.steps-done') return [runChange(first.type, { ...first.body.thing, measures: read }), ...rest];
-  const { run } = first.body.thing;
-  return [...read.map((each) => runChange('run.measured', { run, ...each })), ...changes];
 }

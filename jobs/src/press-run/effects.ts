@@ -40,7 +40,7 @@ export const effects: { readonly [T in RunType]: Effect<T> } = {
     roll,
     settled: without(state.settled, ['dry']),
   }),
-  'run.measured': (state, { measure, value }, event) => measuring(state, [{ measure, value }], event),
+  'run.measured': measuring,
   'run.display-read': (state, { mark, top_degC, bottom_degC }, event) => {
     const reading = { ...stampOf(event), mark, top_degC, bottom_degC, attempt: state.attempt };
     return { ...state, readings: [...state.readings, reading] };
@@ -122,13 +122,10 @@ function again(state: RunState, steps: readonly RunStep[], { id }: RunEvent): Ru
   };
 }
 
-function measuring(state: RunState, measures: readonly Reading[], event: RunEvent): RunState {
-  const read = measures.map((each) => ({ ...stampOf(event), ...each }));
-  const off = measures.flatMap((each) => measureOff(state, event, each));
-  return noting({ ...state, measures: [...state.measures, ...read] }, ...off);
+function measuring(state: RunState, { run: _run, ...read }: RunThing<'run.measured'>, event: RunEvent): RunState {
+  const measured = { ...stampOf(event), ...read };
+  return noting({ ...state, measures: [...state.measures, measured] }, ...measureOff(state, event, read));
 }
-
-type Reading = NonNullable<RunThing<'run.steps-done'>['measures']>[number];
 
 /** Steps whose moment a timer or a deviation counts from. */
 const timed: Readonly<Partial<Record<RunStep, 'pressure' | 'heat' | 'lifted'>>> = {
@@ -137,9 +134,9 @@ const timed: Readonly<Partial<Record<RunStep, 'pressure' | 'heat' | 'lifted'>>> 
   'lift-out': 'lifted',
 };
 
-function stepsDone(state: RunState, { steps, measures = [] }: RunThing<'run.steps-done'>, event: RunEvent): RunState {
+function stepsDone(state: RunState, { steps }: RunThing<'run.steps-done'>, event: RunEvent): RunState {
   const fresh = steps.filter((step) => state.settled[step]?.how !== 'done');
-  let next = measuring(settledNow(state, fresh, event), measures, event);
+  let next = settledNow(state, fresh, event);
   for (const step of fresh) {
     const name = timed[step];
     if (name !== undefined) next = at(next, { [name]: stampOf(event) });

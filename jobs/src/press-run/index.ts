@@ -1,6 +1,5 @@
 export { afterRun } from './after-run.ts';
 export { applyRunEvent, foldRun } from './apply-run-event.ts';
-export { withMeasures } from './asked.ts';
 export type { ViewOptions } from './other-actions.ts';
 export { type LastLook, type Resumed, resumeRun } from './resume-run.ts';
 export { type RunFactNumber, type RunFacts, runFacts } from './run-facts.ts';

@@ -90,7 +90,7 @@ export interface RunAction {
   readonly placement: Placement;
   readonly changes?: readonly RunChange[];
   readonly choices?: readonly Choice[];
-  /** Steppers beside it; what stands in them goes along (`withMeasures`). */
+  /** What is read at these steps; each reading is said by itself, as `run.measured`. */
   readonly measures: readonly MeasureAsked[];
 }
 

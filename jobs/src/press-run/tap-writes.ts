@@ -48,9 +48,9 @@ interface Reading {
 }
 
 function readings({ type, body }: RunChange): readonly Reading[] {
-  const measures: readonly Reading[] =
-    type === 'run.measured' ? [body.thing] : type === 'run.steps-done' ? (body.thing.measures ?? []) : [];
-  return measures.filter(({ measure }) => measure === 'mains' || measure === 'air');
+  if (type !== 'run.measured') return [];
+  const { measure } = body.thing;
+  return measure === 'mains' || measure === 'air' ? [body.thing] : [];
 }
 
 function last(read: readonly Reading[], measure: string): number | undefined {

@@ -121,10 +121,10 @@ function stepsFirst(...steps: RunStep[]): readonly WhyNot[] {
   return [{ code: 'needs-steps', steps }];
 }
 
-function stepsDone(state: RunState, { steps, measures = [] }: RunThing<'run.steps-done'>): readonly WhyNot[] {
+function stepsDone(state: RunState, { steps }: RunThing<'run.steps-done'>): readonly WhyNot[] {
   const asked = steps.filter((step) => stepRules[step].asks && !isAnswered(state, step));
   if (asked.length > 0) return [{ code: 'ask-answer', steps: asked }];
-  return [...measures.flatMap(measureFaults), ...whyNotSteps(state, steps)];
+  return whyNotSteps(state, steps);
 }
 
 /** An answer that sends somebody away is no answer to go on with, and neither is "done". */

@@ -5,15 +5,7 @@ import { readRunEvent, runChange } from '@loopwright/records/run';
 import { describe, expect, it } from 'vitest';
 import { checkAgainst } from '../../../tools/validation/check.ts';
 import { pressCycleReport } from '../../src/press-cycle/press-cycle-report.ts';
-import {
-  afterRun,
-  foldRun,
-  predictRun,
-  runFacts,
-  runRecord,
-  whyNotNow,
-  withMeasures,
-} from '../../src/press-run/index.ts';
+import { afterRun, foldRun, predictRun, runFacts, runRecord, whyNotNow } from '../../src/press-run/index.ts';
 import { spliceCard } from '../../src/splice-card/splice-card.ts';
 import { Device, plant, World } from './run-world.ts';
 
@@ -54,12 +46,11 @@ describe('readings', () => {
     expect(whyNotNow(until('match').state, reading('heating', 60), 'b1')[0]?.code).toBe('not-heating');
   });
 
-  it('[RUN-25] steppers start where the card expects it, and what they show goes along with the tap', () => {
+  it('[RUN-25] steppers start where the card expects it, and what is read stands at once', () => {
     const world = until('cut');
     const { main } = world.view();
     expect(main?.measures).toMatchObject([{ measure: 'square-length', start: 64.352, step: 0.001 }]);
-    if (!main) throw new Error('no action');
-    world.tap(withMeasures(main, { 'square-length': 64.36 }));
+    world.append(runChange('run.measured', { run, measure: 'square-length', value: 64.36 }));
     expect(world.state.measures).toMatchObject([{ measure: 'square-length', value: 64.36 }]);
     expect(world.state.deviations).toMatchObject([{ code: 'measure-off', data: { measure: 'square-length' } }]);
     expect(whyNotNow(world.state, runChange('run.measured', { run, measure: 'bow', value: 3 }), 'b1')[0]?.code).toBe(
@@ -118,7 +109,8 @@ describe('record', () => {
     const { main } = world.view();
     if (!main) throw new Error('no action');
     world.device.by = 'b2';
-    world.tap(withMeasures(main, { 'marks-after': 2.018 }));
+    world.append(runChange('run.measured', { run, measure: 'marks-after', value: 2.018 }));
+    world.tap(main.changes ?? []);
     world.append(runChange('run.noted', { run, note: 'snub roller changed', step: 'cause' }));
     const record = runRecord(finished(world).state);
     expect(record.who.map(({ badge }) => badge)).toEqual(['b1', 'b2']);

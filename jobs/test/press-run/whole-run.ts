@@ -1,5 +1,5 @@
-import { type RunChange, runChange } from '@loopwright/records/run';
-import { type RunAction, withMeasures } from '../../src/press-run/index.ts';
+import { type RunChange, type RunMeasure, runChange } from '@loopwright/records/run';
+import type { RunAction } from '../../src/press-run/index.ts';
 import { World } from './run-world.ts';
 
 const run = 'RUN00001';
@@ -10,10 +10,10 @@ export function goTo(step: string, world: World): World {
   return world;
 }
 
-function mainWith(world: World, measures: Parameters<typeof withMeasures>[1]): readonly RunChange[] {
-  const { main } = world.view();
-  if (main === undefined) throw new Error('no main action');
-  return withMeasures(main, measures);
+/** Somebody reads a number and then does what stands there. */
+function readAndGoOn(world: World, measure: RunMeasure, value: number): void {
+  world.append(runChange('run.measured', { run, measure, value }));
+  world.tap(changesOf(world.view().main));
 }
 
 /**
@@ -38,13 +38,13 @@ function before(world: World): void {
 }
 
 function atTable(world: World): void {
-  world.tap(mainWith(world, { 'square-length': 64.36 }));
+  readAndGoOn(world, 'square-length', 64.36);
   world.device.pass(40);
   goTo('mark', world);
-  world.tap(mainWith(world, {}));
+  world.tap(changesOf(world.view().main));
   world.tap(changesOf(world.view().takeBack));
   world.device.pass(15);
-  world.tap(mainWith(world, { 'marks-before': 2 }));
+  readAndGoOn(world, 'marks-before', 2);
 }
 
 function changesOf(action: RunAction | undefined): readonly RunChange[] {
@@ -99,5 +99,5 @@ function after(world: World): void {
     }),
   );
   goTo('final-tension', world);
-  world.tap(mainWith(world, { 'marks-after': 2.018 }));
+  readAndGoOn(world, 'marks-after', 2.018);
 }

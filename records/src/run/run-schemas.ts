@@ -119,7 +119,6 @@ export const runSchemas = {
   'run.steps-done': z.strictObject({
     run,
     steps: z.array(step).min(1).max(runSteps.length),
-    measures: z.array(measured).max(10).optional(),
   }),
   'run.step-passed': z.strictObject({ run, step, reason }),
   'run.dry-said': z.strictObject({ run, answer: z.enum(dryAnswers), reason: reason.optional() }),

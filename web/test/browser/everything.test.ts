@@ -4,8 +4,9 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { startServer } from '../../../server/src/index.ts';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults } from './support/faces.ts';
+import { cutText, lengthen, poorTargets } from './support/measure.ts';
 import { answered, openReader, phone, type Reader, textOf, visit, wide } from './support/reader.ts';
 import { webFolder } from './support/serve-demo.ts';
 
@@ -144,13 +145,7 @@ describe('everything as one file', () => {
     await bringAxe(reader.context);
     await visit(reader, path);
     const faultsOf = async (state: string) => {
-      const faults = [
-        ...(await page.evaluate(cutText)),
-        ...(await page.evaluate(poorTargets)),
-        ...(await page.evaluate(poorContrast)),
-        ...(await page.evaluate(smallText)),
-        ...(await axeFaults(page)),
-      ];
+      const faults = await faceFaults(page);
       expect(faults, state).toEqual([]);
     };
     await faultsOf('start');

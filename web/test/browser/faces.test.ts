@@ -3,7 +3,8 @@ import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { cutText, lengthen, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
+import { faultsWhenLonger } from './support/faces.ts';
+import { cutText, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
 import { openReader, phone, visit, wide } from './support/reader.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -61,10 +62,7 @@ describe.each(faces)('$language, $theme, $units, $size', ({ language, theme, uni
         ...(units === 'metric' ? await axeFaults(page) : []),
       ];
       expect(await faults(), place).toEqual([]);
-      await page.evaluate(lengthen);
-      expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], `${place} at +40 %`).toEqual(
-        [],
-      );
+      expect(await faultsWhenLonger(page), `${place} at +40 %`).toEqual([]);
     }
     expect(reader.trouble.all).toEqual([]);
     await reader.close();

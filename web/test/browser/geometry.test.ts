@@ -2,8 +2,9 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { axeFaults, bringAxe } from './support/axe.ts';
+import { faultsWhenLonger } from './support/faces.ts';
 import { keptEvents } from './support/kept-events.ts';
-import { cutText, lengthen, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
+import { cutText, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
 import { answered, openReader, phone, type Reader, textOf, visit, wide } from './support/reader.ts';
 
 let browser: Browser;
@@ -165,8 +166,7 @@ async function judge(page: Page, where: string): Promise<void> {
     ...(await axeFaults(page)),
   ];
   expect(faults, where).toEqual([]);
-  await page.evaluate(lengthen);
-  expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], `${where} at +40 %`).toEqual([]);
+  expect(await faultsWhenLonger(page), `${where} at +40 %`).toEqual([]);
 }
 
 describe.each(faces)('$language, $theme, $size', ({ language, theme, units, viewport }) => {

@@ -1,9 +1,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults } from './support/faces.ts';
 import { type ManyPositions, serveManyPositions } from './support/many-positions.ts';
-import { cutText, poorContrast, poorTargets, smallText } from './support/measure.ts';
 import { pace_ms } from './support/pace.ts';
 import { openReader, phone, type Reader, textOf, wide } from './support/reader.ts';
 
@@ -219,13 +219,7 @@ describe('ten thousand positions on a hundred lines', () => {
   test('[LIST-06] undrawn parts can be read, are large enough, and nothing is for axe-core to report', async () => {
     const page = await open('/');
     await page.locator('.undrawn').first().waitFor();
-    const faults = [
-      ...(await page.evaluate(cutText)),
-      ...(await page.evaluate(poorTargets)),
-      ...(await page.evaluate(poorContrast)),
-      ...(await page.evaluate(smallText)),
-      ...(await axeFaults(page)),
-    ];
+    const faults = await faceFaults(page);
     expect(faults).toEqual([]);
   });
 });

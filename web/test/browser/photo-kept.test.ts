@@ -4,12 +4,12 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
+import { bringAxe } from './support/axe.ts';
 import { startBareBrowser } from './support/bare-browser.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
+import { faceFaults, faces, faultsWhenLonger } from './support/faces.ts';
 import type { PhotoPage } from './support/photo-page/photo-page.tsx';
 import { jpegOf } from './support/picture-files.ts';
-import { openReader, phone, plainSpaces, type Reader, wide } from './support/reader.ts';
+import { openReader, plainSpaces, type Reader } from './support/reader.ts';
 import { type StoreServer, servePhotoPage } from './support/store-server.ts';
 
 type PhotoWindow = { readonly page: PhotoPage };
@@ -205,13 +205,6 @@ describe('a kept photo', () => {
   });
 });
 
-const faces = (['en', 'de', 'es'] as const).flatMap((language) =>
-  (['day', 'night'] as const).flatMap((theme) => [
-    { language, theme, size: 'phone', viewport: phone },
-    { language, theme, size: 'wide screen', viewport: wide },
-  ]),
-);
-
 describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
   test('[PHOTO-10] nothing cut, readable, targets large and apart: nothing yet, kept, a fault, no room', async () => {
     const settings = { language, theme, units: 'metric', people: 1, press: '' } as const;
@@ -224,13 +217,7 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport })
     const look = async (name: string) => {
       if (shots !== undefined)
         await page.screenshot({ path: join(shots, `photo-${name}-${language}-${theme}-${viewport.width}.png`) });
-      const faults = [
-        ...(await page.evaluate(cutText)),
-        ...(await page.evaluate(poorTargets)),
-        ...(await page.evaluate(poorContrast)),
-        ...(await page.evaluate(smallText)),
-        ...(await axeFaults(page)),
-      ];
+      const faults = await faceFaults(page);
       expect(faults, name).toEqual([]);
       const { height = 0 } = (await page.locator('.photo-large').first().boundingBox()) ?? {};
       expect(height, name).toBeGreaterThanOrEqual(126);
@@ -251,8 +238,7 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport })
     await choose(page, noisy);
     await at(page, 'not-kept');
     await look('no-room');
-    await page.evaluate(lengthen);
-    expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], 'at +40 %').toEqual([]);
+    expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     await reader.close();
   });
 });

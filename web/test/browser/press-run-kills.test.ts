@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
+import { seeded } from '../../../records/test/verifier/seeded.ts';
 import { launchProfile } from '../../../tools/browser/launch.ts';
 import { keptEvents } from './support/kept-events.ts';
 import { killProfile } from './support/kill-profile.ts';
@@ -14,15 +15,6 @@ const seed = Number(process.env['LW_KILL_SEED'] ?? 42);
 const mostMoves = 9;
 const night_ms = Date.parse('2026-11-25T02:10:00Z');
 
-/** A sequence of numbers from 0 to 1 that is the same for the same seed. */
-function randomNumbers(start: number): () => number {
-  let state = start >>> 0;
-  return () => {
-    state = (Math.imul(state ^ (state >>> 15), state | 1) + 0x6d2b79f5) >>> 0;
-    return ((state ^ (state >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
-
 const entriesOf = async (page: Page, run: string): Promise<readonly string[]> =>
   (await keptEvents(page, `press-run/${run}`)).map(({ type, body }) => `${type} ${JSON.stringify(body.thing)}`);
 
@@ -31,7 +23,8 @@ test(
   async () => {
     const profile = await mkdtemp(join(tmpdir(), 'run-kills-'));
     const address = inject('address');
-    const next = randomNumbers(seed);
+    const chance = seeded(seed);
+    const next = () => chance.below(2 ** 32) / 2 ** 32;
     let [at_ms, killed, finished, run] = [night_ms, 0, 0, ''];
     let sure: readonly string[] = [];
     try {

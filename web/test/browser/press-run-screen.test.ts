@@ -337,6 +337,35 @@ describe('in the middle of a run', () => {
     expect(types).toEqual(['run.started', 'run.predicted']);
   });
 
+  test('[PRUN-10] an alarm is quiet once it is heard, also where that cannot be kept', async () => {
+    await player.begin(address, 'QM-04-3');
+    await player.until('open');
+    await page.clock.runFor(20 * 60_000);
+    await page.locator('.run-alarm').waitFor();
+    await page.evaluate(() => {
+      IDBDatabase.prototype.transaction = () => {
+        throw new DOMException('gone', 'InvalidStateError');
+      };
+    });
+    await page.locator('.run-alarm button').tap();
+    await page.locator('.run-alarm').waitFor({ state: 'detached' });
+    await page.locator('.run-fault').waitFor();
+    expect(await player.step()).toBe('open');
+    await page.reload();
+    await page.locator('.run-alarm').waitFor();
+  });
+
+  test('[PRUN-07] a step opened from the list asks as it does in its turn', async () => {
+    await player.begin(address, 'QM-04-3');
+    await page.clock.runFor(500);
+    await tile('All steps').tap();
+    await tile('More (1 of').tap();
+    await tile('Dry?').tap();
+    await tile('How dry?').tap();
+    expect(await tile('Not dry').count()).toBe(1);
+    expect((await eventsOf(await player.run())).map(({ type }) => type)).toEqual(['run.started', 'run.predicted']);
+  });
+
   test('[PRUN-11] the screen is asked to stay on, again when it is seen again; the app counts as busy', async () => {
     await page.addInitScript(() => {
       const asked: string[] = [];

@@ -5,7 +5,8 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { axeFaults, bringAxe } from './support/axe.ts';
-import { cutText, lengthen, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
+import { faces, faultsWhenLonger } from './support/faces.ts';
+import { cutText, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
 import { pace_ms } from './support/pace.ts';
 import { answered, openReader, phone, textOf, visit, wide } from './support/reader.ts';
 
@@ -220,13 +221,6 @@ describe('the cycle of a recipe', () => {
   });
 });
 
-const faces = (['en', 'de', 'es'] as const).flatMap((language) =>
-  (['day', 'night'] as const).flatMap((theme) => [
-    { language, theme, size: 'phone', viewport: phone },
-    { language, theme, size: 'wide screen', viewport: wide },
-  ]),
-);
-
 describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
   test('[RECIPES-09] [WEB-07] nothing cut, readable, targets large and apart, nothing for axe-core', async () => {
     const units = language === 'en' && theme === 'night' ? 'us' : 'metric';
@@ -259,8 +253,7 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport })
     await page.locator('.cycle-more .more-button').click();
     await shoot('two');
     expect(await faults(), 'two').toEqual([]);
-    await page.evaluate(lengthen);
-    expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], 'at +40 %').toEqual([]);
+    expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     expect(reader.trouble.all).toEqual([]);
     await reader.close();
   });

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { nobleVerifier, verifyExport } from '@loopwright/records/log';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { seeded } from '../../../records/test/verifier/seeded.ts';
 import { startBareBrowser } from './support/bare-browser.ts';
 import type { Found } from './support/store-page/store-page.ts';
 import { type StoreServer, serveStorePage } from './support/store-server.ts';
@@ -28,15 +29,6 @@ beforeAll(async () => {
   server = await serveStorePage((path, body) => told(path, body));
 });
 afterAll(() => server.close());
-
-/** A sequence of numbers from 0 to 1 that is the same for the same seed. */
-function randomNumbers(start: number): () => number {
-  let state = start >>> 0;
-  return () => {
-    state = (Math.imul(state ^ (state >>> 15), state | 1) + 0x6d2b79f5) >>> 0;
-    return ((state ^ (state >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
 
 interface Heard {
   readonly found: Found;
@@ -110,7 +102,8 @@ async function judgeExport(archive: Buffer, found: Found): Promise<void> {
 test(
   `[STORE-02] the browser killed ${kills} times while it writes: nothing acknowledged is lost, nothing half-written is left`,
   async () => {
-    const next = randomNumbers(seed);
+    const chance = seeded(seed);
+    const next = () => chance.below(2 ** 32) / 2 ** 32;
     let [killed, sure, unsaid] = [0, 0, 0];
     while (killed < kills) {
       const profile = await mkdtemp(join(tmpdir(), 'store-kills-'));

@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults, faultsWhenLonger } from './support/faces.ts';
 import { openReader, phone, visit, wide } from './support/reader.ts';
 
 let browser: Browser;
@@ -58,18 +58,9 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, units, view
     for (const place of [...places, ...(inTurn[turn % inTurn.length] ?? [])]) {
       await visit(reader, place);
       await openAll(page);
-      const faults = [
-        ...(await page.evaluate(cutText)),
-        ...(await page.evaluate(poorTargets)),
-        ...(await page.evaluate(poorContrast)),
-        ...(await page.evaluate(smallText)),
-        ...(await axeFaults(page)),
-      ];
+      const faults = await faceFaults(page);
       expect(faults, place).toEqual([]);
-      await page.evaluate(lengthen);
-      expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], `${place} at +40 %`).toEqual(
-        [],
-      );
+      expect(await faultsWhenLonger(page), `${place} at +40 %`).toEqual([]);
     }
     expect(reader.trouble.all).toEqual([]);
     await reader.close();

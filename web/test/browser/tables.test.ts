@@ -5,9 +5,10 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } fr
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { workbookCells } from '../../src/places/stores/table/workbook-cells.ts';
 import { workbookOf } from '../workbook-of.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults } from './support/faces.ts';
 import { keptEvents } from './support/kept-events.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
+import { cutText, lengthen, poorTargets } from './support/measure.ts';
 import { answered, openReader, phone, plainSpaces, type Reader, textOf, visit, wide } from './support/reader.ts';
 
 let browser: Browser;
@@ -290,13 +291,7 @@ test.each(faces)('[TABLES-11] $language, $theme: nothing cut, readable, targets 
   await bringAxe(reader.context);
   await visit(reader, '/stores/rolls/~table');
   const faultsOf = async (state: string) => {
-    const faults = [
-      ...(await page.evaluate(cutText)),
-      ...(await page.evaluate(poorTargets)),
-      ...(await page.evaluate(poorContrast)),
-      ...(await page.evaluate(smallText)),
-      ...(await axeFaults(page)),
-    ];
+    const faults = await faceFaults(page);
     expect(faults, state).toEqual([]);
   };
   await faultsOf('start');

@@ -4,9 +4,9 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { alone } from '../../../records/test/verifier/both-verifiers.ts';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
-import { openReader, phone, type Reader, textOf, visit, wide } from './support/reader.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults, faces, faultsWhenLonger } from './support/faces.ts';
+import { openReader, type Reader, textOf, visit } from './support/reader.ts';
 
 const name = 'Wilhelmina Quillfeather';
 const path = '/stores/badges/b1';
@@ -129,13 +129,6 @@ describe('who wears a badge', () => {
   });
 });
 
-const faces = (['en', 'de', 'es'] as const).flatMap((language) =>
-  (['day', 'night'] as const).flatMap((theme) => [
-    { language, theme, size: 'phone', viewport: phone },
-    { language, theme, size: 'wide screen', viewport: wide },
-  ]),
-);
-
 describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
   test('[WEARER-03] [WEB-07] nothing cut, readable, targets large and apart, no trouble', async () => {
     const settings = { language, theme, units: 'metric', people: 1, press: '' } as const;
@@ -151,18 +144,11 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport })
           path: `${shots}/wearer-${is}-${language}-${theme}-${viewport.width}.png`,
           fullPage: true,
         });
-      const faults = [
-        ...(await page.evaluate(cutText)),
-        ...(await page.evaluate(poorTargets)),
-        ...(await page.evaluate(poorContrast)),
-        ...(await page.evaluate(smallText)),
-        ...(await axeFaults(page)),
-      ];
+      const faults = await faceFaults(page);
       expect(faults, is).toEqual([]);
       if (is !== 'known') await note(page);
     }
-    await page.evaluate(lengthen);
-    expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], 'at +40 %').toEqual([]);
+    expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     expect(reader.trouble.all).toEqual([]);
     await reader.close();
   });

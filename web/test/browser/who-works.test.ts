@@ -5,9 +5,9 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { type RunningServer, startServer } from '../../../server/src/index.ts';
 import { launchBrowser, launchProfile } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults, faultsWhenLonger } from './support/faces.ts';
 import { keptEvents } from './support/kept-events.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
 import {
   answered,
   openReader,
@@ -241,16 +241,9 @@ describe.each([
     await tile(page, first).click();
     await now(page).filter({ hasText: first }).waitFor();
     await now(page).click();
-    const faults = [
-      ...(await page.evaluate(cutText)),
-      ...(await page.evaluate(poorTargets)),
-      ...(await page.evaluate(poorContrast)),
-      ...(await page.evaluate(smallText)),
-      ...(await axeFaults(page)),
-    ];
+    const faults = await faceFaults(page);
     expect(faults).toEqual([]);
-    await page.evaluate(lengthen);
-    expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], 'at +40 %').toEqual([]);
+    expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     expect(reader.trouble.all).toEqual([]);
     await reader.close();
   });

@@ -6,9 +6,9 @@ import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import { sha256Hex, writeCountersignatures } from '../../../records/src/log/index.ts';
 import { checkpointCode, readCheckpointCode, readWitnessCode } from '../../../sheets/src/index.ts';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
-import { cutText, lengthen, poorContrast, poorTargets, smallText } from './support/measure.ts';
-import { openReader, phone, type Reader, textOf, visit, wide } from './support/reader.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults, faces, faultsWhenLonger } from './support/faces.ts';
+import { openReader, type Reader, textOf, visit } from './support/reader.ts';
 
 const path = '/stores/~witnesses';
 
@@ -146,13 +146,6 @@ describe('who has seen the records', () => {
   });
 });
 
-const faces = (['en', 'de', 'es'] as const).flatMap((language) =>
-  (['day', 'night'] as const).flatMap((theme) => [
-    { language, theme, size: 'phone', viewport: phone },
-    { language, theme, size: 'wide screen', viewport: wide },
-  ]),
-);
-
 describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
   test('[WIT-07] [WEB-07] nothing cut, readable, targets large and apart, no trouble', async () => {
     const settings = { language, theme, units: 'metric', people: 1, press: '' } as const;
@@ -165,16 +158,9 @@ describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport })
     const shots = process.env['LW_SHOTS'];
     if (shots !== undefined)
       await page.screenshot({ path: `${shots}/witness-${language}-${theme}-${viewport.width}.png`, fullPage: true });
-    const faults = [
-      ...(await page.evaluate(cutText)),
-      ...(await page.evaluate(poorTargets)),
-      ...(await page.evaluate(poorContrast)),
-      ...(await page.evaluate(smallText)),
-      ...(await axeFaults(page)),
-    ];
+    const faults = await faceFaults(page);
     expect(faults).toEqual([]);
-    await page.evaluate(lengthen);
-    expect([...(await page.evaluate(cutText)), ...(await page.evaluate(poorTargets))], 'at +40 %').toEqual([]);
+    expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     await done(reader, other);
   });
 });

@@ -1,3 +1,4 @@
+import type { RunView } from '@loopwright/jobs/press-run';
 import type { Voice } from '@loopwright/words';
 
 /** A moment as the clock on the wall shows it here, with hours and minutes. */
@@ -10,4 +11,10 @@ export function timerText(left_s: number): string {
   const whole_s = Math.ceil(Math.abs(left_s) - (left_s < 0 ? 1 : 0));
   const two = (value: number): string => String(value).padStart(2, '0');
   return `${two(Math.floor(whole_s / 60))}:${two(whole_s % 60)}`;
+}
+
+/** Time to go until a run may be opened; undefined where nothing is in the press, or it is over. */
+export function timeToOpen({ timers }: RunView): string | undefined {
+  const timer = timers.find(({ code, left_s }) => code === 'open' && left_s > 0);
+  return timer && timerText(timer.left_s);
 }

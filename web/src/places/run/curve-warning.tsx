@@ -1,6 +1,5 @@
 import { type CurveWarning, watchRun } from '@loopwright/jobs/curve-watch';
 import type { RunState } from '@loopwright/jobs/press-run';
-import { voiceOfDisplay } from '@loopwright/sheets';
 import { watchWords } from '@loopwright/words';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
@@ -17,8 +16,8 @@ export function gravestWarning(state: RunState): CurveWarning | undefined {
 /** What the readings show, what it may be, what to do. */
 export function CurveWarningView({ warning }: { readonly warning: CurveWarning }) {
   const speech = useSpeech();
-  const { state } = useRunShown();
-  const words = watchWords(speech, voiceOfDisplay(state.started.things.press, speech));
+  const { display } = useRunShown();
+  const words = watchWords(speech, display);
   return (
     <p className={warning.level === 'stop' ? 'run-fault' : 'run-care'} role="alert">
       <Mark name={warning.level === 'stop' ? 'stop' : 'care'} />

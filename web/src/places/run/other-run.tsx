@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { BadgeShape } from '../../form/badge-shape.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { useOpenRuns } from '../../store/use-runs.ts';
-import { timerText } from './clock-text.ts';
+import { timeToOpen } from './clock-text.ts';
 import { runAddress } from './run-address.ts';
 import { useRunShown } from './run-context.tsx';
 
@@ -21,7 +21,6 @@ function OtherTile({ other }: { readonly other: RunState }) {
   const { now } = useRunShown();
   const view = viewRun(other, now);
   const words = runWords(speech, runFacts(other));
-  const timer = view.timers.find(({ code, left_s }) => code === 'open' && left_s > 0);
   return (
     <button type="button" className="button run-tile run-other" onClick={() => goTo(runAddress(other.id))}>
       <span>
@@ -29,7 +28,7 @@ function OtherTile({ other }: { readonly other: RunState }) {
       </span>
       <span>
         {view.alarm === undefined ? '' : `${speech.say('runs.alarm')} · `}
-        {timer === undefined ? words.phase(view.phase) : timerText(timer.left_s)}
+        {timeToOpen(view) ?? words.phase(view.phase)}
       </span>
     </button>
   );

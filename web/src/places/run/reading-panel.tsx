@@ -1,6 +1,5 @@
 import type { RunView } from '@loopwright/jobs/press-run';
 import { runChange } from '@loopwright/records/run';
-import { voiceOfDisplay } from '@loopwright/sheets';
 import { useState } from 'react';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { BigButton } from './big-button.tsx';
@@ -11,10 +10,8 @@ const perFahrenheit_K = 1 / 1.8;
 
 /** Both displays, one after the other, by steppers that start where they should stand now. */
 export function ReadingPanel({ reading }: { readonly reading: NonNullable<RunView['reading']> }) {
-  const speech = useSpeech();
-  const { say } = speech;
-  const { words, state, view, write, show, saving } = useRunShown();
-  const display = voiceOfDisplay(state.started.things.press, speech);
+  const { say } = useSpeech();
+  const { words, display, view, write, show, saving } = useRunShown();
   const [asked] = useState(reading);
   const [read, setRead] = useState({ top: reading.top_degC, bottom: reading.bottom_degC });
   const [platen, setPlaten] = useState<'top' | 'bottom'>('top');

@@ -1,7 +1,7 @@
 import type { RunNow, RunState, RunView } from '@loopwright/jobs/press-run';
 import type { Plant } from '@loopwright/plant';
 import type { RunChange } from '@loopwright/records/run';
-import type { RunWords } from '@loopwright/words';
+import type { RunWords, Voice } from '@loopwright/words';
 import { createContext, useContext } from 'react';
 
 /** What every part of a run's screen needs. */
@@ -10,6 +10,8 @@ export interface RunShown {
   readonly view: RunView;
   readonly now: RunNow;
   readonly words: RunWords;
+  /** How the press display shows its numbers. */
+  readonly display: Voice;
   readonly plant: Plant;
   /**
    * Writes what a tap says; resolves to true once it is on the disk. What cannot be written is said, and nothing of it is

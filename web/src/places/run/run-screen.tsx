@@ -34,14 +34,12 @@ export function RunScreen({ state, plant }: RunScreenProps) {
     () => viewRun(state, now, { badges: Object.values(plant.badges), rolls: Object.values(plant.rolls) }),
     [state, now, plant],
   );
-  const words = useMemo(
-    () => runWords(speech, runFacts(state), voiceOfDisplay(state.started.things.press, speech)),
-    [speech, state],
-  );
+  const display = useMemo(() => voiceOfDisplay(state.started.things.press, speech), [state, speech]);
+  const words = useMemo(() => runWords(speech, runFacts(state), display), [speech, state, display]);
   const { meanwhile, forget } = useMeanwhile(state, now);
   const awake = useWakeLock(view.end === undefined);
   useBusy(view.end === undefined);
-  const shown: RunShown = { state, view, now, words, plant, write, append, saving, show };
+  const shown: RunShown = { state, view, now, words, display, plant, write, append, saving, show };
   return (
     <RunProvider value={shown}>
       <main className="run" data-phase={view.phase} data-run={view.run}>
@@ -62,7 +60,7 @@ export function RunScreen({ state, plant }: RunScreenProps) {
             view={view}
             words={words}
             saving={saving}
-            onHeard={(change) => void write([change])}
+            onHeard={(change) => write([change])}
           />
         )}
       </main>

@@ -10,7 +10,7 @@ import { useOpenRuns } from '../../store/use-runs.ts';
 import { useStore } from '../../store/use-store.tsx';
 import { AlarmOverlay } from './alarm-overlay.tsx';
 import { readySound } from './alarm-sound.ts';
-import { timerText } from './clock-text.ts';
+import { timeToOpen } from './clock-text.ts';
 import { runAddress } from './run-address.ts';
 import { RunSignView } from './run-sign.tsx';
 import { useMoment } from './use-moment.ts';
@@ -45,12 +45,16 @@ function Watched({ runs, silent }: WatchedProps) {
     window.addEventListener('pointerdown', ready, { once: true });
     return () => window.removeEventListener('pointerdown', ready);
   }, []);
-  const hear = (change: RunChange) => {
+  const hear = async (change: RunChange): Promise<boolean> => {
     setSaving(true);
-    void store
-      .append([change])
-      .catch(() => undefined)
-      .then(() => setSaving(false));
+    try {
+      await store.append([change]);
+      return true;
+    } catch {
+      return false;
+    } finally {
+      setSaving(false);
+    }
   };
   const watched = runs.map((run) => ({
     run,
@@ -67,7 +71,7 @@ function Watched({ runs, silent }: WatchedProps) {
               <RunSignView view={view} words={words} />
               <strong>{view.position}</strong>
               <span>{words.phase(view.phase)}</span>
-              <span className="strong">{toOpen(view)}</span>
+              <span className="strong">{timeToOpen(view)}</span>
             </Link>
           ))}
         </nav>
@@ -83,9 +87,4 @@ function Watched({ runs, silent }: WatchedProps) {
       )}
     </>
   );
-}
-
-function toOpen({ timers }: ReturnType<typeof viewRun>): string {
-  const timer = timers.find(({ code, left_s }) => code === 'open' && left_s > 0);
-  return timer === undefined ? '' : timerText(timer.left_s);
 }

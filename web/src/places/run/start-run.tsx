@@ -46,8 +46,10 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
   const { say } = useSpeech();
   const { settings, change } = useSettings();
   const { state } = useStore();
-  const { begin, working, fault } = useBegin(plant, position, now);
-  const open = useOpenRuns().find(({ started }) => started.things.position.id === position);
+  const underWay = useOpenRuns();
+  const taken = underWay.map(({ started }) => started.slot);
+  const { begin, working, fault } = useBegin({ plant, position, now, taken });
+  const open = underWay.find(({ started }) => started.things.position.id === position);
   return (
     <>
       <h1>{say('runs.start.title', { position })}</h1>
@@ -84,12 +86,16 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
   );
 }
 
+interface Begin extends Omit<StartRunProps, 'card'> {
+  /** Places of the runs under way: a new one takes another. */
+  readonly taken: readonly number[];
+}
+
 /** Computes the card once more, so that the run holds the numbers of this moment, and writes the first events. */
-function useBegin(plant: Plant, position: string, now: string) {
+function useBegin({ plant, position, now, taken }: Begin) {
   const speech = useSpeech();
   const { settings } = useSettings();
   const { store, state } = useStore();
-  const open = useOpenRuns();
   const [, goTo] = useLocation();
   const [working, setWorking] = useState(false);
   const [fault, setFault] = useState<string>();
@@ -100,7 +106,6 @@ function useBegin(plant: Plant, position: string, now: string) {
       const people = settings.people ?? 1;
       const known = Object.hasOwn(plant.presses, settings.press) ? { press: settings.press } : {};
       const card = spliceCard(plant, position, { now, people, ...known });
-      const taken = open.map(({ started }) => started.slot);
       const slot = runSigns.findIndex((_, at) => !taken.includes(at));
       const run = runIdOf(position, runNow(store, state));
       await store.append(startRun(card, { run, people, slot: Math.max(slot, 0) }));

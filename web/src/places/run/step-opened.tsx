@@ -15,7 +15,8 @@ export function StepOpened({ step: opened, onBack }: StepOpenedProps) {
   const { words, view, show, write, saving } = useRunShown();
   const { step, number, state, action, whyNot, settled } = opened;
   const take = (tapped: RunAction) => {
-    if (tapped.changes === undefined) return show({ name: 'choices', code: tapped.code, step });
+    if (tapped.changes === undefined || tapped.choices !== undefined)
+      return show({ name: 'choices', code: tapped.code, step });
     void write(tapped.changes).then((kept) => kept && show({ name: 'step' }));
   };
   return (

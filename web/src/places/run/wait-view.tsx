@@ -1,4 +1,5 @@
 import type { RunTimer, RunView } from '@loopwright/jobs/press-run';
+import { useMemo } from 'react';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { clockText, timerText } from './clock-text.ts';
@@ -11,7 +12,8 @@ export function WaitView({ brief }: { readonly brief: boolean }) {
   const speech = useSpeech();
   const { state, view, words } = useRunShown();
   const timer = waitedFor(view);
-  const warning = view.reading === undefined ? undefined : gravestWarning(state);
+  const isRead = view.reading !== undefined;
+  const warning = useMemo(() => (isRead ? gravestWarning(state) : undefined), [state, isRead]);
   const isInPress = view.curve !== undefined || view.keepClosed;
   return (
     <div className="run-wait">

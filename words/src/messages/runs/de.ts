@@ -44,6 +44,7 @@ export const runsDe = {
   'runs.sound.silent': 'Kein Ton: nach der Presse richten',
   'runs.readings': '{count, plural, one {Ablesung eingeben} other {# Ablesungen eingeben}}',
   'runs.next-reading': 'Diese nicht',
+  'runs.both-read': 'oben {top}, unten {bottom}',
   'runs.reads-so': 'So abgelesen',
   'runs.computed': 'berechnet',
   'runs.over': 'vorbei seit {time}',

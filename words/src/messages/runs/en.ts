@@ -43,6 +43,7 @@ export const runsEn = {
   'runs.sound.silent': 'No sound here: go by the press',
   'runs.readings': '{count, plural, one {Enter reading} other {Enter # readings}}',
   'runs.next-reading': 'Not this one',
+  'runs.both-read': '{top} top, {bottom} bottom',
   'runs.reads-so': 'It reads so',
   'runs.computed': 'computed',
   'runs.over': 'over since {time}',

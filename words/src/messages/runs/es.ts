@@ -43,6 +43,7 @@ export const runsEs = {
   'runs.sound.silent': 'Sin sonido: guiarse por la prensa',
   'runs.readings': '{count, plural, one {Anotar lectura} other {Anotar # lecturas}}',
   'runs.next-reading': 'Esta no',
+  'runs.both-read': 'arriba {top}, abajo {bottom}',
   'runs.reads-so': 'Se lee así',
   'runs.computed': 'calculado',
   'runs.over': 'pasado hace {time}',
