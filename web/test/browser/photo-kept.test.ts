@@ -6,10 +6,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { bringAxe } from './support/axe.ts';
 import { startBareBrowser } from './support/bare-browser.ts';
-import { faceFaults, faces, faultsWhenLonger } from './support/faces.ts';
+import { faceFaults, faces, faultsWhenLonger, pictureOf } from './support/faces.ts';
 import type { PhotoPage } from './support/photo-page/photo-page.tsx';
 import { jpegOf } from './support/picture-files.ts';
-import { openReader, plainSpaces, type Reader } from './support/reader.ts';
+import { answered, openReader, plainSpaces, type Reader } from './support/reader.ts';
 import { type StoreServer, servePhotoPage } from './support/store-server.ts';
 
 type PhotoWindow = { readonly page: PhotoPage };
@@ -205,20 +205,16 @@ describe('a kept photo', () => {
   });
 });
 
-describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
+describe.each(faces)('$language, $size', ({ language, viewport }) => {
   test('[PHOTO-10] nothing cut, readable, targets large and apart: nothing yet, kept, a fault, no room', async () => {
-    const settings = { language, theme, units: 'metric', people: 1, press: '' } as const;
+    const settings = { ...answered, language };
     const reader = await openReader(browser, { viewport, settings });
     const { page } = reader;
     await bringAxe(reader.context);
     await setRoom(reader, little_bytes);
     await page.goto(`${server.address}/?show=${'0'.repeat(64)}`);
-    const shots = process.env['LW_SHOTS'];
     const look = async (name: string) => {
-      if (shots !== undefined)
-        await page.screenshot({ path: join(shots, `photo-${name}-${language}-${theme}-${viewport.width}.png`) });
-      const faults = await faceFaults(page);
-      expect(faults, name).toEqual([]);
+      expect(await faceFaults(page, { picture: pictureOf(`photo-${name}`, language, viewport) }), name).toEqual([]);
       const { height = 0 } = (await page.locator('.photo-large').first().boundingBox()) ?? {};
       expect(height, name).toBeGreaterThanOrEqual(126);
     };

@@ -30,6 +30,8 @@ afterEach(async () => {
 });
 
 const said = async (place: string) => textOf(page.locator(place));
+/** What is tapped is shown when it is on the disk. */
+const shows = (place: string, text: string) => page.locator(place).filter({ hasText: text }).first().waitFor();
 const eventsOf = async (run: string) => keptEvents(page, `press-run/${run}`);
 const tile = (text: string | RegExp) => page.locator('.run-tile').filter({ hasText: text });
 
@@ -46,8 +48,7 @@ async function holdTile(text: string): Promise<void> {
 
 describe('clocks', () => {
   test('[PRUN-03] a clock set three hours back and three on moves no timer, and the moment shown follows it', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     for (const hours of [3, -3]) {
       const before_s = await timerLeft_s();
       const now_ms = await page.evaluate(() => Date.now());
@@ -64,8 +65,7 @@ describe('clocks', () => {
   });
 
   test('[PRUN-03] another time zone moves no timer: it says the moment as the wall there shows it', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     const left_s = await timerLeft_s();
     const here = (await textOf(page.locator('.run-when').first())).match(/\d\d:\d\d/)?.[0] ?? '';
     const session = await reader.context.newCDPSession(page);
@@ -145,15 +145,14 @@ describe('taps', () => {
     });
     await player.begin(address, 'QM-04-3');
     await player.until('nothing more');
-    expect(await said('.run-panel h1')).toBe('Finished');
+    await shows('.run-panel h1', 'Finished');
     expect(player.taps).toBeLessThanOrEqual(14);
   });
 });
 
 describe('two presses at once', () => {
   test('[PRUN-06] differ by shape and word, show each other, and ring over each other and everywhere', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     const [firstRun, firstSign] = [await player.run(), await said('.run-head .run-sign')];
     await player.begin(address, 'QM-01-2');
     expect(await said('.run-head .run-sign')).not.toBe(firstSign);
@@ -161,11 +160,11 @@ describe('two presses at once', () => {
     expect(await textOf(other)).toContain(`${firstSign} · QM-04-3`);
     expect(await textOf(other)).toMatch(/\d\d:\d\d/);
     await page.clock.runFor(20 * 60_000);
-    expect(await said('.run-alarm')).toContain('QM-04-3');
+    await shows('.run-alarm', 'QM-04-3');
     await page.goto(address);
     await page.locator('.run-banner a').nth(1).waitFor();
     await page.locator('.run-alarm').waitFor();
-    expect(await said('.run-alarm')).toContain(firstSign);
+    await shows('.run-alarm', firstSign);
     await page.locator('.run-alarm button').tap();
     await page.locator('.run-alarm').waitFor({ state: 'detached' });
     await page.locator('.run-banner a').filter({ hasText: 'QM-04-3' }).tap();
@@ -181,7 +180,7 @@ describe('ways on', () => {
     const run = await player.run();
     await tile('Another answer').tap();
     await tile('Not dry').tap();
-    expect(await said('.run-panel')).toContain('Take a sealed roll or another lot, dry this one');
+    await shows('.run-panel', 'Take a sealed roll or another lot, dry this one');
     await holdTile('Lead was asked');
     await page.locator('.run-step').waitFor();
     await player.until('match');
@@ -189,13 +188,13 @@ describe('ways on', () => {
     await tile('Not the same').tap();
     await tile(/^Different$/).tap();
     await tile('Back to the press: set it').tap();
-    expect(await said('.run-told')).toContain('Set the press to the card');
+    await shows('.run-told', 'Set the press to the card');
     await player.until('open');
     await tile('More').tap();
     await tile('Display says otherwise').tap();
     await tile('Hold has begun').tap();
     await page.locator('.run-step').waitFor();
-    expect(await said('.run-title')).toContain('Holding');
+    await shows('.run-title', 'Holding');
     await tile('More').tap();
     await holdTile('It was opened');
     await page.locator('[data-step=lift-out]').waitFor();
@@ -270,12 +269,11 @@ describe('readings', () => {
     expect(predictions.length).toBe(3);
     const ready = predictions.map(({ body }) => (body.thing['cycle'] as { ready_s: { value: number } }).ready_s.value);
     expect(ready[1]).toBeGreaterThan(1.05 * (ready[0] ?? 0));
-    expect(await said('.run-readings')).toContain('215 V read');
+    await shows('.run-readings', '215 V read');
   });
 
   test('[PRUN-08] the displays, around what they should show; what cannot be cannot be set', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     await page.clock.runFor(6.5 * 60_000);
     await tile('Read both displays').tap();
     const [shown = 0] = (await said('.run-read')).match(/\d+/)?.map(Number) ?? [];
@@ -297,8 +295,7 @@ describe('readings', () => {
 
 describe('in the middle of a run', () => {
   test('[PRUN-09] language and light change, and it is handed over', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     const run = await player.run();
     await tile('More').tap();
     await tile('More (1 of 2)').tap();
@@ -307,13 +304,13 @@ describe('in the middle of a run', () => {
     await tile('Nacht').tap();
     await page.locator('.run-back').tap();
     await page.locator('.run-back').tap();
-    expect(await said('.run-title')).toContain('Aufheizen');
+    await shows('.run-title', 'Aufheizen');
     expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('night');
     await tile('Mehr').tap();
     await tile('Übergeben').tap();
     await tile('Otter').tap();
     await page.locator('.run-step').waitFor();
-    expect(await said('.run-kept')).toContain('Otter');
+    await shows('.run-kept', 'Otter');
     expect(await player.run()).toBe(run);
     expect((await eventsOf(run)).at(-1)).toMatchObject({ type: 'run.handed-over' });
   });
@@ -338,8 +335,7 @@ describe('in the middle of a run', () => {
   });
 
   test('[PRUN-10] an alarm is quiet once it is heard, also where that cannot be kept', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     await page.clock.runFor(20 * 60_000);
     await page.locator('.run-alarm').waitFor();
     await page.evaluate(() => {
@@ -406,8 +402,8 @@ describe('what is seen', () => {
     while ((await page.locator('.run-defect').count()) === 0) await page.locator('.run-back .run-tile').last().tap();
     await page.clock.runFor(500);
     await page.locator('.run-main').tap();
-    expect(await said('.run-panel h1')).toBe('Cut out');
-    expect(await said('.run-panel')).toContain('A look proves no strength.');
+    await shows('.run-panel h1', 'Cut out');
+    await shows('.run-panel', 'A look proves no strength.');
     await tile('Another answer').tap();
     await tile('Run it').tap();
     await holdTile('Lead was asked');
@@ -420,12 +416,11 @@ describe('what is seen', () => {
       findings: [{ defect: 'voids', face: 'roller', value: 0.0025 }],
     });
     await player.until('nothing more');
-    expect(await said('.run-panel')).toContain('Milder than proposed: Run it instead of Cut out.');
+    await shows('.run-panel', 'Milder than proposed: Run it instead of Cut out.');
   });
 
   test('[PRUN-13] a platen that stays behind is said at once, with what to do', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     await page.clock.runFor(4 * 60_000);
     expect(await page.locator('.run-curve').count()).toBe(1);
     await tile('Read both displays').tap();
@@ -442,8 +437,7 @@ describe('what is seen', () => {
 
 describe('a logger', () => {
   test('[PRUN-14] its file is read into the run and kept with it; one that cannot be read is said', async () => {
-    await player.begin(address, 'QM-04-3');
-    await player.until('open');
+    await player.heat(address, 'QM-04-3');
     const run = await player.run();
     await tile('More').tap();
     await tile('More (1 of 2)').tap();
@@ -457,7 +451,7 @@ describe('a logger', () => {
     const csv = ['time s;top °C;bottom °C', ...rows].join('\r\n');
     await choose.setInputFiles({ name: 'logger.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
     await page.locator('[data-logger=read] .run-main').waitFor();
-    expect(await said('.run-panel')).toContain('1 200 rows, no gap');
+    await shows('.run-panel', '1 200 rows, no gap');
     await page.clock.runFor(500);
     await page.locator('.run-main').tap();
     await page.locator('.run-step').waitFor();

@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
-import { axeFaults, bringAxe } from './support/axe.ts';
-import { faces, faultsWhenLonger } from './support/faces.ts';
-import { cutText, poorContrast, poorDrawings, poorTargets, smallText } from './support/measure.ts';
+import { bringAxe } from './support/axe.ts';
+import { faceFaults, faces, faultsWhenLonger, pictureOf } from './support/faces.ts';
+import { poorDrawings } from './support/measure.ts';
 import { pace_ms } from './support/pace.ts';
 import { answered, openReader, phone, textOf, visit, wide } from './support/reader.ts';
 
@@ -221,38 +221,24 @@ describe('the cycle of a recipe', () => {
   });
 });
 
-describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
+describe.each(faces)('$language, $size', ({ language, viewport }) => {
   test('[RECIPES-09] [WEB-07] nothing cut, readable, targets large and apart, nothing for axe-core', async () => {
-    const units = language === 'en' && theme === 'night' ? 'us' : 'metric';
-    const reader = await openReader(browser, { viewport, settings: { ...answered, language, theme, units } });
+    const units = language === 'en' && viewport === wide ? 'us' : 'metric';
+    const reader = await openReader(browser, { viewport, settings: { ...answered, language, units } });
     const { page } = reader;
     await bringAxe(reader.context);
-    const shots = process.env['LW_SHOTS'];
-    const shoot = async (name: string) => {
-      if (shots === undefined) return;
-      const path = join(shots, `recipes-${name}-${language}-${theme}-${viewport.width}`);
-      await page.screenshot({ path: `${path}.png` });
-      await page.screenshot({ path: `${path}-full.png`, fullPage: true });
-    };
-    const faults = async () => [
-      ...(await page.evaluate(cutText)),
+    const faults = async (name: string) => [
       ...(await page.evaluate(poorDrawings)),
-      ...(await page.evaluate(poorTargets)),
-      ...(await page.evaluate(poorContrast)),
-      ...(await page.evaluate(smallText)),
-      ...(await axeFaults(page)),
+      ...(await faceFaults(page, { picture: pictureOf(`recipes-${name}`, language, viewport) })),
     ];
     await visit(reader, '/recipes');
-    await shoot('list');
-    expect(await faults(), 'list').toEqual([]);
+    expect(await faults('list'), 'list').toEqual([]);
     await visit(reader, '/recipes/alder-south');
-    await shoot('cycle');
-    expect(await faults(), 'cycle').toEqual([]);
+    expect(await faults('cycle'), 'cycle').toEqual([]);
     await page.locator('.keep-cycle .button').first().click();
     await slide(page, 'top', -30);
     await page.locator('.cycle-more .more-button').click();
-    await shoot('two');
-    expect(await faults(), 'two').toEqual([]);
+    expect(await faults('two'), 'two').toEqual([]);
     expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     expect(reader.trouble.all).toEqual([]);
     await reader.close();

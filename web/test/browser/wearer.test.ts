@@ -5,8 +5,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { alone } from '../../../records/test/verifier/both-verifiers.ts';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { bringAxe } from './support/axe.ts';
-import { faceFaults, faces, faultsWhenLonger } from './support/faces.ts';
-import { openReader, type Reader, textOf, visit } from './support/reader.ts';
+import { faceFaults, faces, faultsWhenLonger, pictureOf } from './support/faces.ts';
+import { answered, openReader, type Reader, textOf, visit } from './support/reader.ts';
 
 const name = 'Wilhelmina Quillfeather';
 const path = '/stores/badges/b1';
@@ -129,22 +129,16 @@ describe('who wears a badge', () => {
   });
 });
 
-describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
+describe.each(faces)('$language, $size', ({ language, viewport }) => {
   test('[WEARER-03] [WEB-07] nothing cut, readable, targets large and apart, no trouble', async () => {
-    const settings = { language, theme, units: 'metric', people: 1, press: '' } as const;
+    const settings = { ...answered, language };
     const reader = await openReader(browser, { viewport, settings });
     const { page } = reader;
     await bringAxe(reader.context);
     await visit(reader, path);
     for (const is of ['nobody-noted', 'known']) {
       await at(page, is);
-      const shots = process.env['LW_SHOTS'];
-      if (shots !== undefined)
-        await page.screenshot({
-          path: `${shots}/wearer-${is}-${language}-${theme}-${viewport.width}.png`,
-          fullPage: true,
-        });
-      const faults = await faceFaults(page);
+      const faults = await faceFaults(page, { picture: pictureOf(`wearer-${is}`, language, viewport) });
       expect(faults, is).toEqual([]);
       if (is !== 'known') await note(page);
     }

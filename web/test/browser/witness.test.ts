@@ -7,8 +7,8 @@ import { sha256Hex, writeCountersignatures } from '../../../records/src/log/inde
 import { checkpointCode, readCheckpointCode, readWitnessCode } from '../../../sheets/src/index.ts';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { bringAxe } from './support/axe.ts';
-import { faceFaults, faces, faultsWhenLonger } from './support/faces.ts';
-import { openReader, type Reader, textOf, visit } from './support/reader.ts';
+import { faceFaults, faces, faultsWhenLonger, pictureOf } from './support/faces.ts';
+import { answered, openReader, type Reader, textOf, visit } from './support/reader.ts';
 
 const path = '/stores/~witnesses';
 
@@ -146,20 +146,16 @@ describe('who has seen the records', () => {
   });
 });
 
-describe.each(faces)('$language, $theme, $size', ({ language, theme, viewport }) => {
+describe.each(faces)('$language, $size', ({ language, viewport }) => {
   test('[WIT-07] [WEB-07] nothing cut, readable, targets large and apart, no trouble', async () => {
-    const settings = { language, theme, units: 'metric', people: 1, press: '' } as const;
+    const settings = { ...answered, language };
     const [reader, other] = [await openReader(browser, { viewport, settings }), await device()];
     const { page } = reader;
     await bringAxe(reader.context);
     await visit(reader, path);
     await type(page, await ownCode(other.page));
     await page.locator('[data-meeting=first-seen]').waitFor();
-    const shots = process.env['LW_SHOTS'];
-    if (shots !== undefined)
-      await page.screenshot({ path: `${shots}/witness-${language}-${theme}-${viewport.width}.png`, fullPage: true });
-    const faults = await faceFaults(page);
-    expect(faults).toEqual([]);
+    expect(await faceFaults(page, { picture: pictureOf('witness', language, viewport) })).toEqual([]);
     expect(await faultsWhenLonger(page), 'at +40 %').toEqual([]);
     await done(reader, other);
   });

@@ -3,8 +3,8 @@ import { useSpeech } from '../../speech/use-speech.tsx';
 import { useRunShown } from './run-context.tsx';
 
 const width = 358;
-const height = 106;
-const foot = 24;
+const height = 92;
+const foot = 10;
 const head = 12;
 
 /** The predicted curve is the progress: done in the accent, the dot is now, what was read stands over it. */

@@ -30,6 +30,17 @@ export class RunPlayer {
     await this.page.locator('.run-step').waitFor();
   }
 
+  /** Begins a run as somebody who knows the work, and goes on until the press is heating. */
+  async heat(address: string, position: string): Promise<void> {
+    await this.page.goto(address);
+    await this.page.evaluate(() => {
+      const kept = JSON.parse(localStorage.getItem('loopwright.settings') ?? '{}');
+      localStorage.setItem('loopwright.settings', JSON.stringify({ ...kept, pace: 'groups' }));
+    });
+    await this.begin(address, position);
+    await this.until('open');
+  }
+
   /** Opens a run that is there. */
   async open(address: string, run: string): Promise<void> {
     await this.page.goto(`${address}/run/${run}`);
@@ -88,17 +99,22 @@ export class RunPlayer {
   /** The tap shows when it is on the disk: another step, or the answers it asks for. */
   async #afterTap(step: string): Promise<Played> {
     const { page } = this;
-    const shown = await page.waitForFunction(
-      (before) => {
-        const body = document.querySelector('.run-step');
-        if (body === null) return 'panel';
-        const isSaved = !document.querySelector<HTMLButtonElement>('.run-tile')?.disabled;
-        const isWaiting = body.querySelector('.run-main') === null;
-        return body.getAttribute('data-step') !== before || (isSaved && isWaiting) ? 'step' : undefined;
-      },
-      step,
-      { polling: 20 },
-    );
+    const shown = await page
+      .waitForFunction(
+        (before) => {
+          const body = document.querySelector('.run-step');
+          if (body === null) return 'panel';
+          const isSaved = !document.querySelector<HTMLButtonElement>('.run-tile')?.disabled;
+          const isWaiting = body.querySelector('.run-main') === null;
+          return body.getAttribute('data-step') !== before || (isSaved && isWaiting) ? 'step' : undefined;
+        },
+        step,
+        { polling: 20 },
+      )
+      .catch(async (cause) => {
+        const text = await page.locator('.run').textContent();
+        throw new Error(`the tap at ${step} had no effect; there stands: ${text}`, { cause });
+      });
     if ((await shown.jsonValue()) === 'step') return { did: 'tapped', step };
     const answer = page.locator('.run-panel .run-tiles .run-tile').first();
     const isOver = (await page.locator('.run').getAttribute('data-phase')) === 'over';

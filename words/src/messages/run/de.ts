@@ -292,7 +292,7 @@ export const runDe: Readonly<Record<keyof typeof runEn, string>> = {
   'run.nothing-to-do': 'Nichts zu tun, bis die Presse meldet',
   'run.when-displays': 'wenn beide Anzeigen {open} oder weniger zeigen',
   'run.not-a-signal': 'Der Alarm der Presse gilt. Auf ein Telefon ist kein Verlass.',
-  'run.display-should-read': 'Anzeige sollte zeigen',
+  'run.display-should-read': 'Soll',
   'run.measure-this': 'Messen',
   'run.still-open': 'Noch offen: {steps}.',
   'run.end.finished': 'Fertig',

@@ -282,7 +282,7 @@ export const runEn = {
   'run.nothing-to-do': 'Nothing to do until the press alarms',
   'run.when-displays': 'when both displays read {open} or less',
   'run.not-a-signal': 'The press’s own alarm counts. Do not rely on a phone.',
-  'run.display-should-read': 'display should read',
+  'run.display-should-read': 'should read',
   'run.measure-this': 'Measure this',
   'run.still-open': 'Still open: {steps}.',
   'run.end.finished': 'Finished',

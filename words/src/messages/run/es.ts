@@ -281,7 +281,7 @@ export const runEs: Readonly<Record<keyof typeof runEn, string>> = {
   'run.nothing-to-do': 'Nada que hacer hasta que avise la prensa',
   'run.when-displays': 'cuando las dos pantallas marquen {open} o menos',
   'run.not-a-signal': 'Manda la alarma de la prensa. No hay que fiarse de un teléfono.',
-  'run.display-should-read': 'la pantalla debería marcar',
+  'run.display-should-read': 'previsto',
   'run.measure-this': 'Medir esto',
   'run.still-open': 'Aún pendiente: {steps}.',
   'run.end.finished': 'Terminado',
