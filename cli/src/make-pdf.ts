@@ -1,44 +1,41 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { PositionLabel } from '@loopwright/jobs';
-import type { Page } from '@loopwright/sheets';
 import {
-  cardPdf,
+  cardPrint,
   type FlowPaper,
   flowPapers,
-  flowPdf,
+  flowPrint,
   type LabelPrint,
-  labelsPdf,
+  labelsPrint,
+  type Page,
   type Paper,
+  type Print,
   papers,
-  type SheetFonts,
-  sheetFontFiles,
-} from '@loopwright/sheets/pdf';
+} from '@loopwright/sheets';
+import { printPdf, sheetFontFiles } from '@loopwright/sheets/pdf';
 
 const find = createRequire(import.meta.url);
 
 /** The card as a PDF file's bytes; `paper` as people type it, in any case. */
-export async function makePdf(page: Page, paper: string): Promise<Uint8Array> {
-  return cardPdf(page, paperOf(paper), await fonts());
+export function makePdf(page: Page, paper: string): Promise<Uint8Array> {
+  return made(cardPrint(page, paperOf(paper)));
 }
 
 /** Labels of positions as a PDF file's bytes. */
-export async function makeLabels(
-  labels: readonly PositionLabel[],
-  print: Omit<LabelPrint, 'fonts'>,
-): Promise<Uint8Array> {
-  return labelsPdf(labels, { ...print, fonts: await fonts() });
+export function makeLabels(labels: readonly PositionLabel[], how: LabelPrint): Promise<Uint8Array> {
+  return made(labelsPrint(labels, how));
 }
 
 /** A page that flows over sheets as a PDF file's bytes; `paper` as people type it, in any case. */
-export async function makeFlowPdf(page: Page, paper: string): Promise<Uint8Array> {
+export function makeFlowPdf(page: Page, paper: string): Promise<Uint8Array> {
   const named: FlowPaper | undefined = flowPapers.find((each) => each.toLowerCase() === paper);
-  return flowPdf(page, named ?? 'A4', await fonts());
+  return made(flowPrint(page, named ?? 'A4'));
 }
 
-async function fonts(): Promise<SheetFonts> {
+async function made(print: Print): Promise<Uint8Array> {
   const [regular, bold] = await Promise.all([fontBytes(sheetFontFiles.regular), fontBytes(sheetFontFiles.bold)]);
-  return { regular, bold };
+  return printPdf(print, { regular, bold });
 }
 
 function paperOf(typed: string): Paper {

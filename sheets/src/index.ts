@@ -12,7 +12,6 @@ export { type Box, boxesOverlap, textBox } from './drawing/boxes.ts';
 export { type DefectLook, defectLooks, defectPicture } from './drawing/defects/defect-picture.ts';
 export { drawingSvg, type InkColours, paperInks, stackedSvg } from './drawing/drawing-svg.ts';
 export { type LabelPaper, labelPapers, labelsOnSheet } from './label/label-paper.ts';
-export { labelSheets } from './label/label-sheets.ts';
 export { auditPage } from './page/audit-page.ts';
 export { voiceOfDisplay } from './page/card/press-display.ts';
 export { threadDrawing } from './page/card/thread-drawing.ts';
@@ -35,6 +34,11 @@ export type {
   WorkedText,
 } from './page/page.ts';
 export { codeModules, codePicture } from './paper/code-picture.ts';
+export { type FlowPaper, flowPapers } from './paper/flow-sheets.ts';
+export { type Paper, papers } from './paper/paper-size.ts';
+export { type LabelPrint, labelsPrint, layOutLabels } from './print/labels-print.ts';
+export { cardPrint, flowPrint } from './print/page-print.ts';
+export type { Print } from './print/print.ts';
 export { curveCsv } from './text/curve-csv.ts';
 export { pageText, type TextOptions } from './text/page-text.ts';
 export { textWidth } from './type/text-width.ts';

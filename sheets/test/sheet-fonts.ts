@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { SheetFonts } from '../src/pdf/drawings-pdf.ts';
 import { sheetFontFiles } from '../src/pdf/font-files.ts';
+import type { SheetFonts } from '../src/pdf/print-pdf.ts';
 
 const { resolve } = createRequire(new URL('../package.json', import.meta.url));
 const read = (specifier: string): Uint8Array => new Uint8Array(readFileSync(resolve(specifier)));

@@ -9,28 +9,26 @@ import { cutMarks, labelShapes } from './label-shapes.ts';
 const footSize = 7;
 
 /**
- * Labels laid out on sheets, one drawing a sheet, one unit a point.
- * @param labels - in the order in which they are to be printed
+ * One sheet of labels, one unit a point.
+ * @param labels - all of them, in the order in which they are to be printed
+ * @param sheet - which of their sheets, from 1
  * @param paper - the paper
  * @param speech - the reader's language and units
  */
-export function labelSheets(labels: readonly PositionLabel[], paper: LabelPaper, speech: Voice): readonly Drawing[] {
-  const count = Math.ceil(labels.length / labelsOnSheet);
+export function labelSheet(labels: readonly PositionLabel[], sheet: number, paper: LabelPaper, speech: Voice): Drawing {
+  const sheets = Math.ceil(labels.length / labelsOnSheet);
+  const here = labels.slice((sheet - 1) * labelsOnSheet, sheet * labelsOnSheet);
   const corners = labelCorners(paper);
-  return Array.from({ length: count }, (_, i) => {
-    const here = labels.slice(i * labelsOnSheet, (i + 1) * labelsOnSheet);
-    const shapes = here.flatMap((label, at) => {
-      const corner = corners[at] ?? { x: 0, y: 0 };
-      return [...labelShapes(label, corner, speech), ...cutMarks(corner)];
-    });
-    const sheet = speech.say('labels.sheet', { sheet: i + 1, sheets: count });
-    return {
-      id: `labels-${i + 1}`,
-      alt: here.map(({ position }) => position).join(', '),
-      ...labelPaperSizes[paper],
-      shapes: [...shapes, footLine(sheet, paper)],
-    };
+  const shapes = here.flatMap((label, at) => {
+    const corner = corners[at] ?? { x: 0, y: 0 };
+    return [...labelShapes(label, corner, speech), ...cutMarks(corner)];
   });
+  return {
+    id: `labels-${sheet}`,
+    alt: here.map(({ position }) => position).join(', '),
+    ...labelPaperSizes[paper],
+    shapes: [...shapes, footLine(speech.say('labels.sheet', { sheet, sheets }), paper)],
+  };
 }
 
 /** Below the last row, between its marks: how to print and cut, which sheet this is. */

@@ -7,9 +7,9 @@ import { voice } from '@loopwright/words';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { plantMark, positionCode } from '../../src/code/position-code.ts';
 import { labelCorners, labelPaperSizes, labelPapers, label as labelSize, mm } from '../../src/label/label-paper.ts';
-import { labelSheets } from '../../src/label/label-sheets.ts';
 import { codeModules } from '../../src/paper/code-picture.ts';
-import { labelsPdf } from '../../src/pdf/labels-pdf.ts';
+import { printPdf } from '../../src/pdf/print-pdf.ts';
+import { labelsPrint } from '../../src/print/labels-print.ts';
 import { demo, now, readers } from '../demo-pages.ts';
 import { overlappingTexts, textsOutside } from '../overlaps.ts';
 import { sheetFonts } from '../sheet-fonts.ts';
@@ -44,7 +44,7 @@ afterAll(() => rmSync(place, { recursive: true }));
 
 describe.each(labelPapers)('labels on %s', (paper) => {
   it('[LABEL-10] ten of 95 x 50 mm a sheet, none over the other, 5 mm of paper left white', () => {
-    const sheets = labelSheets(all, paper, english);
+    const sheets = labelsPrint(all, { paper, speech: english, now }).sheets;
     expect(sheets).toHaveLength(6);
     const { width, height } = labelPaperSizes[paper];
     const inches = paper === 'letter' ? [8.5, 11] : [210 / 25.4, 297 / 25.4];
@@ -58,7 +58,7 @@ describe.each(labelPapers)('labels on %s', (paper) => {
 
   it('[LABEL-11] no text on another, none off the sheet, in any language, however long the names', () => {
     for (const { language, units } of readers) {
-      for (const sheet of labelSheets([...all, long, short], paper, voice(language, units))) {
+      for (const sheet of labelsPrint([...all, long, short], { paper, speech: voice(language, units), now }).sheets) {
         expect(overlappingTexts(sheet)).toEqual([]);
         expect(textsOutside(sheet, 5 * mm)).toEqual([]);
       }
@@ -66,7 +66,11 @@ describe.each(labelPapers)('labels on %s', (paper) => {
   });
 
   it('[LABEL-12] every label says position, line, place, belt and width; the position in the largest letters', () => {
-    const [sheet] = labelSheets(positionLabels(demo, { positions: ['QM-04-3'] }), paper, english);
+    const [sheet] = labelsPrint(positionLabels(demo, { positions: ['QM-04-3'] }), {
+      paper,
+      speech: english,
+      now,
+    }).sheets;
     const texts = sheet?.shapes.filter((shape) => shape.shape === 'text') ?? [];
     const said = texts.map(({ text }) => text);
     for (const text of ['QM-04-3', 'QM-04 Spine', 'Spine section 3', 'Quillmoor Crate Works'])
@@ -79,7 +83,7 @@ describe.each(labelPapers)('labels on %s', (paper) => {
   });
 
   it('[LABEL-13] marks to cut along stand outside every label', () => {
-    const [sheet] = labelSheets(all.slice(0, 3), paper, english);
+    const [sheet] = labelsPrint(all.slice(0, 3), { paper, speech: english, now }).sheets;
     const marks = sheet?.shapes.filter((shape) => shape.shape === 'path' && shape.fill === 'none') ?? [];
     expect(marks).toHaveLength(3 * 8);
     for (const mark of marks) {
@@ -91,7 +95,7 @@ describe.each(labelPapers)('labels on %s', (paper) => {
 
   it('[LABEL-14] another program reads every code off the sheet as a phone sees it at arm’s length', async () => {
     // 2.3 dots a millimetre: 1,920 dots over 1.37 m per metre, at 0.6 m.
-    for (const sheet of labelSheets([...all, long, short], paper, english).slice(5)) {
+    for (const sheet of labelsPrint([...all, long, short], { paper, speech: english, now }).sheets.slice(5)) {
       const expected = [...all, long, short]
         .slice(sheet.id === 'labels-6' ? 50 : 60)
         .slice(0, 10)
@@ -107,19 +111,19 @@ it('[LABEL-15] a module is 1.3 mm or more for ids of up to 25 capital letters, d
 });
 
 describe('labels as PDF', () => {
-  const print = { paper: 'A4', speech: english, now, fonts: sheetFonts } as const;
+  const print = labelsPrint(all, { paper: 'A4', speech: english, now });
 
   it('[LABEL-16] one page a sheet, the same bytes for the same labels', async () => {
-    const bytes = await labelsPdf(all, print);
+    const bytes = await printPdf(print, sheetFonts);
     const text = Buffer.from(bytes).toString('latin1');
     expect(text.match(/\/Type \/Page\b(?!s)/g)).toHaveLength(6);
     expect(text).toContain('/MediaBox [0 0 595.28 841.89]');
-    expect(Buffer.from(await labelsPdf(all, print)).equals(bytes)).toBe(true);
+    expect(Buffer.from(await printPdf(print, sheetFonts)).equals(bytes)).toBe(true);
   });
 
   it('[LABEL-17] printed, every code of the plant is read back', async ({ skip }) => {
     const file = join(place, 'labels.pdf');
-    writeFileSync(file, await labelsPdf(all, print));
+    writeFileSync(file, await printPdf(print, sheetFonts));
     // Poppler's renderer is a third program; where it is not installed, LABEL-14 stands alone.
     const { error, status } = spawnSync('pdftoppm', ['-r', '100', '-gray', '-png', file, join(place, 'page')]);
     if (error !== undefined) skip();
@@ -131,7 +135,7 @@ describe('labels as PDF', () => {
   });
 });
 
-type Sheet = ReturnType<typeof labelSheets>[number];
+type Sheet = ReturnType<typeof labelsPrint>['sheets'][number];
 
 /** Corners of everything drawn as a path. */
 function inked(sheet: Sheet): { x: number; y: number }[] {

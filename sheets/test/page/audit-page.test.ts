@@ -13,7 +13,8 @@ import { wholeRun } from '../../../jobs/test/press-run/whole-run.ts';
 import { readCheckpointCode } from '../../src/code/checkpoint-code.ts';
 import { auditPage } from '../../src/page/audit-page.ts';
 import { flowPapers, flowSheets } from '../../src/paper/flow-sheets.ts';
-import { flowPdf } from '../../src/pdf/flow-pdf.ts';
+import { printPdf } from '../../src/pdf/print-pdf.ts';
+import { flowPrint } from '../../src/print/page-print.ts';
 import { pageText } from '../../src/text/page-text.ts';
 import { barePlant, drawingsOf, readers, wordsOf } from '../demo-pages.ts';
 import { codesIn } from '../label/raster.ts';
@@ -184,7 +185,7 @@ describe('a record on paper', () => {
 
   it('[AUDIT-17] the printed code is read back, and holds the signed checkpoint', async ({ skip }) => {
     const file = join(place, 'record.pdf');
-    writeFileSync(file, await flowPdf(pageFor(report), 'A4', sheetFonts));
+    writeFileSync(file, await printPdf(flowPrint(pageFor(report), 'A4'), sheetFonts));
     // Poppler's renderer and ZXing are other programs than ours.
     const { error, status } = spawnSync('pdftoppm', [
       '-r',
@@ -205,8 +206,8 @@ describe('a record on paper', () => {
 
   it('[AUDIT-18] the same record gives the same bytes', async () => {
     const [one, other] = [
-      await flowPdf(pageFor(report), 'letter', sheetFonts),
-      await flowPdf(pageFor(report), 'letter', sheetFonts),
+      await printPdf(flowPrint(pageFor(report), 'letter'), sheetFonts),
+      await printPdf(flowPrint(pageFor(report), 'letter'), sheetFonts),
     ];
     expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
   });

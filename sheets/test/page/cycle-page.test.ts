@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { cyclePage } from '../../src/page/cycle-page.ts';
 import type { Page } from '../../src/page/page.ts';
 import { flowPapers, flowSheets } from '../../src/paper/flow-sheets.ts';
-import { flowPdf } from '../../src/pdf/flow-pdf.ts';
+import { printPdf } from '../../src/pdf/print-pdf.ts';
+import { flowPrint } from '../../src/print/page-print.ts';
 import { pageText } from '../../src/text/page-text.ts';
 import { demo, drawingsOf, now, readers, wordsOf } from '../demo-pages.ts';
 import { overlappingTexts, textsOutside } from '../overlaps.ts';
@@ -146,7 +147,8 @@ describe('a press cycle on paper', () => {
 
   it('[CYCLE-12] the same page gives the same bytes', async () => {
     const page = pageFor(reports.north, english);
-    const [one, other] = [await flowPdf(page, 'A4', sheetFonts), await flowPdf(page, 'A4', sheetFonts)];
+    const print = flowPrint(page, 'A4');
+    const [one, other] = [await printPdf(print, sheetFonts), await printPdf(print, sheetFonts)];
     expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
     expect(Buffer.from(one).subarray(0, 5).toString()).toBe('%PDF-');
   });

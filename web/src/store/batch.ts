@@ -8,6 +8,8 @@ import {
   type DeviceKey,
   signCheckpoint,
 } from '@loopwright/records/log';
+import type { Following } from '../page/following.ts';
+import { atOnce } from './add-rows.ts';
 import type { Moment } from './clock-watch.ts';
 import type { EventRow, StoreSchema } from './database.ts';
 import { eventRow } from './event-row.ts';
@@ -65,9 +67,14 @@ export interface Batch {
 /**
  * Makes signed events of changes.
  *
- * @throws StoreError `refused` when a thing is not what its type asks for, or is too large
+ * @throws StoreError `refused` when a thing is not what its type asks for, or is too large; AbortError when stopped
  */
-export async function makeBatch(from: Folded, changes: readonly PreparedChange[], writer: Writer): Promise<Batch> {
+export async function makeBatch(
+  from: Folded,
+  changes: readonly PreparedChange[],
+  writer: Writer,
+  { signal, onShare }: Following = {},
+): Promise<Batch> {
   const { key, boot, by, moment } = writer;
   const rows: EventRow[] = [];
   let own = from.own;
@@ -76,6 +83,9 @@ export async function makeBatch(from: Folded, changes: readonly PreparedChange[]
     const { state, ...written } = await appendEvent(own, happening, key.sign).catch(refuse);
     rows.push(eventRow(written, from.size + rows.length));
     own = state;
+    if (rows.length % atOnce > 0 && rows.length < changes.length) continue;
+    signal?.throwIfAborted();
+    onShare?.(rows.length / changes.length);
   }
   const { folded, refused } = foldMore(from, changes, own);
   const [first] = refused;

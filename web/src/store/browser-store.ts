@@ -1,6 +1,7 @@
 import { emptyPlant } from '@loopwright/plant';
 import { definitions, fold } from '@loopwright/records';
 import { emptyLog } from '@loopwright/records/log';
+import type { Following } from '../page/following.ts';
 import { prepared } from './batch.ts';
 import { momentOf } from './clock-watch.ts';
 import { seeded } from './device-events.ts';
@@ -67,11 +68,11 @@ export class BrowserStore implements PlantStore {
     return () => this.#listeners.delete(onChange);
   }
 
-  async append(changes: readonly Change[]): Promise<Saved> {
+  async append(changes: readonly Change[], following?: Following): Promise<Saved> {
     const ready = await prepared(changes);
     if (ready.length === 0) return nothingSaved(this.#state.size);
     const core = this.#core;
-    const saved = await core.task(async () => core.write(await core.batch(core.folded, core.withClock(ready))));
+    const saved = await core.task(() => core.append(core.withClock(ready), following));
     void core.keepSnapshot().catch(() => undefined);
     return saved;
   }
@@ -80,9 +81,9 @@ export class BrowserStore implements PlantStore {
     return historyOf(this.#scope(), kind, id);
   }
 
-  async undo(...eventIds: readonly string[]): Promise<Saved> {
+  async undo(eventIds: readonly string[], following?: Following): Promise<Saved> {
     const scope = this.#scope();
-    return this.append(await Promise.all(eventIds.map((eventId) => correctionFor(scope, eventId))));
+    return this.append(await Promise.all(eventIds.map((eventId) => correctionFor(scope, eventId))), following);
   }
 
   async blob(sha256: string): Promise<Blob | undefined> {

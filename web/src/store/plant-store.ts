@@ -1,6 +1,7 @@
 import type { Badge, Kind, Plant } from '@loopwright/plant';
 import type { Checkpoint, Sighting, Verdict } from '@loopwright/records/log';
 import type { LoggedAnyEvent } from '@loopwright/records/run';
+import type { Following } from '../page/following.ts';
 import type { PersonDesk } from './persons/person-desk.ts';
 import type { WitnessDesk } from './witness/witness-desk.ts';
 
@@ -204,12 +205,15 @@ export interface PlantStore {
   /** State now; the same object until something changes. */
   current(): StoreState;
   subscribe(onChange: () => void): () => void;
-  /** Appends changes as signed events in one strict transaction; resolves after it completed, and only then. */
-  append(changes: readonly Change[]): Promise<Saved>;
+  /**
+   * Appends changes as signed events in one strict transaction; resolves after it completed, and only then. It can be
+   * stopped until the last of them is handed to the disk, share 1; nothing has changed then.
+   */
+  append(changes: readonly Change[], following?: Following): Promise<Saved>;
   /** Every event about a thing, oldest first. */
   history(kind: HistoryKind, id: string): Promise<readonly HistoryEntry[]>;
   /** Appends the correcting events that put things back to what they were before the named events, all or none. */
-  undo(...eventIds: readonly string[]): Promise<Saved>;
+  undo(eventIds: readonly string[], following?: Following): Promise<Saved>;
   /** The bytes kept under a hash; undefined when this device does not have them. */
   blob(sha256: string): Promise<Blob | undefined>;
   /** Both clocks now. */

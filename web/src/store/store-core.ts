@@ -1,5 +1,7 @@
 import { type Checkpoint, deviceOf, emptyLog } from '@loopwright/records/log';
 import { nobody } from '@loopwright/records/run';
+import { type Following, partOf } from '../page/following.ts';
+import { addRows } from './add-rows.ts';
 import { type Batch, makeBatch, type PreparedChange, type Writer } from './batch.ts';
 import { type Clocks, clockJump, type Moment, momentOf } from './clock-watch.ts';
 import type { Database, EventRow, LogRow, Writing } from './database.ts';
@@ -18,6 +20,9 @@ import { withWriterLock } from './writer-lock.ts';
 /** Events after which the folded state is kept anew. */
 export const snapshotEvery = 256;
 
+/** Of all the work of an append, what is done when every event is signed. */
+const signing = 0.15;
+
 /** Tries after another tab wrote in between. */
 const mostTries = 20;
 
@@ -33,6 +38,12 @@ export interface CoreParts {
   readonly clocks: Clocks;
   readonly reserve_bytes: number;
   readonly draftPlant: string;
+}
+
+interface WriteOptions {
+  /** Whether the folded state is kept too. */
+  readonly snapshot?: boolean;
+  readonly following?: Following;
 }
 
 /** A plant as it stands in memory, and what else a page knows. */
@@ -120,13 +131,19 @@ export class StoreCore {
     return [...this.#jumps.map((change) => ({ ...change, references: [], blobs: [] })), ...changes];
   }
 
+  /** Signs changes, writes them and shows the state after them. */
+  async append(changes: readonly PreparedChange[], following: Following = {}): Promise<Saved> {
+    const batch = await makeBatch(this.folded, changes, this.#writer(this.folded), partOf(following, 0, signing));
+    return this.write(batch, { following: partOf(following, signing, 1) });
+  }
+
   /** Writes a batch and shows the state after it. */
-  async write(batch: Batch, { snapshot = false } = {}): Promise<Saved> {
+  async write(batch: Batch, { snapshot = false, following = {} }: WriteOptions = {}): Promise<Saved> {
     const { rows, blobs, folded, checkpoint } = batch;
     const { own } = folded;
     const log = this.ownLog(own.plant, checkpoint);
     await this.commit((tx) => [
-      ...rows.map((row) => tx.objectStore('events').add(row)),
+      ...addRows(tx.objectStore('events'), rows, following),
       ...blobs.map((blob) => tx.objectStore('blobs').put(blob)),
       tx.objectStore('logs').put(log),
       tx.objectStore('meta').put(own.plant, 'shown'),

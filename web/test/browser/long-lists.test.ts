@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { bringAxe } from './support/axe.ts';
@@ -140,6 +140,27 @@ describe('ten thousand positions on a hundred lines', () => {
     );
     // About 1 to 2 by how busy the machine is. A search that works through all again at each letter is far beyond.
     expect(median_ms / reference_ms).toBeLessThan(8);
+  });
+
+  test('[PRINT-04] labels of a hundred lines: the page stays in hand, says how far it is, and stops when asked', async () => {
+    const page = await open('/labels');
+    const files: string[] = [];
+    const note = (file: Download) => files.push(file.suggestedFilename());
+    page.on('download', note);
+    await page.getByRole('button', { name: 'Make PDF of labels' }).click();
+    const progress = page.getByRole('progressbar', { name: 'Making the PDF' });
+    const share = async () => Number(await progress.getAttribute('value'));
+    await progress.waitFor();
+    const before = await share();
+    // The form answers while the file is made.
+    await page.getByRole('radio', { name: 'US letter' }).check();
+    await expect.poll(share, { timeout: 60_000 }).toBeGreaterThan(before);
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    await page.getByText('Stopped. No PDF was made.').waitFor();
+    expect(await progress.count()).toBe(0);
+    await page.getByRole('button', { name: 'Make PDF of labels' }).waitFor();
+    page.off('download', note);
+    expect(files).toEqual([]);
   });
 
   test('[LIST-03] the keyboard meets every position in order, to the end and back', async () => {

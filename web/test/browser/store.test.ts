@@ -80,12 +80,12 @@ describe('what is written', () => {
       await store.chooseBadge('badge-1');
       await store.append([page.roll('r', 10)]);
       const second = await store.append([page.roll('r', 4)]);
-      await store.undo(second.events[0]?.id ?? '');
-      const again = await page.faultOf(() => store.undo(second.events[0]?.id ?? ''));
-      const unknown = await page.faultOf(() => store.undo('0'.repeat(64)));
+      await store.undo([second.events[0]?.id ?? '']);
+      const again = await page.faultOf(() => store.undo([second.events[0]?.id ?? '']));
+      const unknown = await page.faultOf(() => store.undo(['0'.repeat(64)]));
       const left = store.current().plant.rolls['r']?.left_m;
       const history = await store.history('rolls', 'r');
-      await store.undo(history[0]?.eventId ?? '');
+      await store.undo([history[0]?.eventId ?? '']);
       return {
         history,
         left,

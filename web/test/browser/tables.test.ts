@@ -244,10 +244,17 @@ describe('tables in and out', () => {
     expect((await counts(page))[1]).toBe(0);
   });
 
-  test('[TABLES-05] 2,000 rows are taken in one transaction', async () => {
+  test('[TABLES-05] [TABLES-08] 2,000 rows are taken in one transaction; stopped before, nothing has changed', async () => {
     const { page } = reader;
     await visit(reader, '/stores/rolls/~table');
     const long = Array.from({ length: 2000 }, (_, i) => `r${i},person,Flint-30,60,1`);
+    await choose(page, csvFile(['id,source,belt,width_mm,left_m', ...long].join('\n')));
+    await at(page, 'found');
+    await takeAll(page).click();
+    await page.getByRole('progressbar', { name: 'Saving all rows' }).waitFor();
+    await taking(page).getByRole('button', { name: 'Stop' }).click();
+    await page.getByText('Stopped. Nothing has changed.').waitFor();
+    expect(await keptEvents(page, 'rolls/r0')).toEqual([]);
     await choose(page, csvFile(['id,source,belt,width_mm,left_m', ...long].join('\n')));
     await at(page, 'found');
     const start = Date.now();

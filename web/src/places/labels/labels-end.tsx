@@ -1,6 +1,6 @@
 import type { PositionLabel } from '@loopwright/jobs';
 import { type LabelPaper, labelsOnSheet } from '@loopwright/sheets';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useSpeech } from '../../speech/use-speech.tsx';
 
 interface LabelsEndProps {
@@ -9,37 +9,52 @@ interface LabelsEndProps {
   readonly now: string;
 }
 
-type Progress = 'idle' | 'working' | 'done' | 'failed';
+type Making =
+  | { readonly is: 'idle' | 'done' | 'failed' | 'stopped' }
+  | { readonly is: 'working'; readonly share: number };
 
 /** How many labels on how many sheets, and the file with them. Its maker is fetched only now. */
 export function LabelsEnd({ labels, paper, now }: LabelsEndProps) {
   const speech = useSpeech();
   const { say } = speech;
-  const [progress, setProgress] = useState<Progress>('idle');
+  const [making, setMaking] = useState<Making>({ is: 'idle' });
+  const order = useRef(new AbortController());
+  useEffect(() => () => order.current.abort(), []);
   const none = labels.length === 0;
   const make = async () => {
-    setProgress('working');
+    order.current = new AbortController();
+    const { signal } = order.current;
+    const end = (is: 'done' | 'failed') => signal.aborted || setMaking({ is });
+    const onShare = (share: number) => signal.aborted || setMaking({ is: 'working', share });
+    onShare(0);
     try {
       const { saveLabelsPdf } = await import('./save-labels-pdf.ts');
-      await saveLabelsPdf(labels, { paper, speech, now });
-      setProgress('done');
+      await saveLabelsPdf(labels, { paper, speech, now }, { signal, onShare });
+      end('done');
     } catch {
-      setProgress('failed');
+      end('failed');
     }
   };
+  const stop = () => {
+    order.current.abort();
+    setMaking({ is: 'stopped' });
+  };
+  const said = making.is !== 'working' && none ? 'none-chosen' : making.is;
   return (
     <div className="list-action">
       <p>{say('labels.count', { count: labels.length, sheets: Math.ceil(labels.length / labelsOnSheet) })}</p>
-      <p role="status" className={progress === 'failed' ? 'strong' : 'soft'}>
-        {none ? say('labels.none-chosen') : progress === 'idle' ? '' : say(`labels.${progress}`)}
+      <p role="status" className={making.is === 'failed' ? 'strong' : 'soft'}>
+        {said === 'idle' ? '' : say(`labels.${said}`)}
       </p>
-      {none ? null : (
-        <button
-          type="button"
-          className="button main-action"
-          disabled={progress === 'working'}
-          onClick={() => void make()}
-        >
+      {making.is === 'working' ? (
+        <>
+          <progress className="progress" aria-label={say('labels.working')} value={making.share} max={1} />
+          <button type="button" className="button" onClick={stop}>
+            {say('labels.stop')}
+          </button>
+        </>
+      ) : none ? null : (
+        <button type="button" className="button main-action" onClick={() => void make()}>
           {say('labels.pdf')}
         </button>
       )}

@@ -29,8 +29,8 @@ export function CycleEnds({ name, cycle, drawings, makePage }: CycleEndsProps) {
     }
   };
   const pdf = async () => {
-    const { saveCyclePdf } = await import('./save-cycle-pdf.ts');
-    await saveCyclePdf(makePage(), units === 'us' ? 'letter' : 'A4', name);
+    const { saveFlowPdf } = await import('../../print/save-flow-pdf.ts');
+    await saveFlowPdf(makePage(), units === 'us' ? 'letter' : 'A4', `${name}.pdf`);
   };
   const ways = [
     ['pdf', pdf],

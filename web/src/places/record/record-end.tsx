@@ -17,8 +17,8 @@ export function RecordEnd({ report }: { readonly report: AuditReport }) {
   const make = async () => {
     setProgress('working');
     try {
-      const { saveRecordPdf } = await import('./save-record-pdf.ts');
-      await saveRecordPdf(auditPage(report, speech), paper, report.record.run);
+      const { saveFlowPdf } = await import('../../print/save-flow-pdf.ts');
+      await saveFlowPdf(auditPage(report, speech), paper, `record-${report.record.run}.pdf`);
       setProgress('done');
     } catch {
       setProgress('failed');

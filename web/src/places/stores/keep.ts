@@ -3,6 +3,7 @@ import { definitions, removal } from '@loopwright/records';
 import type { Voice } from '@loopwright/words';
 import type { PlainThing } from '../../form/entries.ts';
 import type { StoreKind } from '../../form/thing-layout.ts';
+import type { Following } from '../../page/following.ts';
 import { faultSentence } from '../../store/fault-sentence.ts';
 import type { Change, PlantStore, Saved } from '../../store/plant-store.ts';
 
@@ -32,13 +33,23 @@ export function removalOf(kind: Kind, id: string): readonly Change[] {
 }
 
 /** Writes changes down, all or none. */
-export function keep(store: PlantStore, voice: Voice, changes: readonly Change[]): Promise<KeepOutcome> {
-  return outcomeOf(voice, store.append(changes));
+export function keep(
+  store: PlantStore,
+  voice: Voice,
+  changes: readonly Change[],
+  following?: Following,
+): Promise<KeepOutcome> {
+  return outcomeOf(voice, store.append(changes, following));
 }
 
 /** Takes events back, all or none. */
-export function takeBack(store: PlantStore, voice: Voice, ...eventIds: readonly string[]): Promise<KeepOutcome> {
-  return outcomeOf(voice, store.undo(...eventIds));
+export function takeBack(
+  store: PlantStore,
+  voice: Voice,
+  eventIds: readonly string[],
+  following?: Following,
+): Promise<KeepOutcome> {
+  return outcomeOf(voice, store.undo(eventIds, following));
 }
 
 /** What came of a writing: kept, or the sentence that says why not. */

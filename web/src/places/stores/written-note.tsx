@@ -36,7 +36,7 @@ export function Undo({ store, kind, id, eventId, onWritten }: UndoProps) {
   const speech = useSpeech();
   const [refused, setRefused] = useState<string>();
   const undo = async () => {
-    const outcome = await takeBack(store, speech, eventId);
+    const outcome = await takeBack(store, speech, [eventId]);
     if ('refused' in outcome) setRefused(outcome.refused);
     else onWritten({ did: 'undone', kind, id });
   };

@@ -22,6 +22,8 @@ export const labelsDe: Readonly<Record<keyof typeof labelsEn, string>> = {
     'Es gibt noch keine Positionen. Zuerst eine Linie und ihre Positionen eingeben, dann ihre Schilder drucken.',
   'labels.pdf': 'PDF der Schilder erstellen',
   'labels.working': 'Das PDF entsteht …',
+  'labels.stop': 'Abbrechen',
+  'labels.stopped': 'Abgebrochen. Es gibt kein PDF.',
   'labels.done': 'Das PDF liegt bei den Downloads.',
   'labels.failed':
     'Das PDF ist nicht entstanden. Seite neu laden und noch einmal drücken, oder weniger Positionen wählen.',

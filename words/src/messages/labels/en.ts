@@ -20,6 +20,8 @@ export const labelsEn = {
   'labels.no-positions': 'There are no positions yet. Enter a line and its positions first, then print their labels.',
   'labels.pdf': 'Make PDF of labels',
   'labels.working': 'Making the PDF …',
+  'labels.stop': 'Stop',
+  'labels.stopped': 'Stopped. No PDF was made.',
   'labels.done': 'The PDF is with your downloads.',
   'labels.failed': 'The PDF was not made. Load the page again and press once more, or choose fewer positions.',
   'labels.print': 'Print labels',

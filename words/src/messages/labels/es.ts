@@ -22,6 +22,8 @@ export const labelsEs: Readonly<Record<keyof typeof labelsEn, string>> = {
     'Aún no hay posiciones. Primero introducir una línea y sus posiciones, después imprimir sus etiquetas.',
   'labels.pdf': 'Crear PDF de etiquetas',
   'labels.working': 'Se crea el PDF …',
+  'labels.stop': 'Parar',
+  'labels.stopped': 'Parado. No se ha creado ningún PDF.',
   'labels.done': 'El PDF está en las descargas.',
   'labels.failed': 'El PDF no se ha creado. Volver a cargar la página y pulsar otra vez, o elegir menos posiciones.',
   'labels.print': 'Imprimir etiquetas',

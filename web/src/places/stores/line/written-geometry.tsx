@@ -16,7 +16,7 @@ export function WrittenGeometry({ store, line, events, onUndone, onRefused }: Wr
   const speech = useSpeech();
   const { say } = speech;
   const undo = async (written: readonly string[]) => {
-    const outcome = await takeBack(store, speech, ...written);
+    const outcome = await takeBack(store, speech, written);
     if ('refused' in outcome) onRefused(outcome.refused);
     else onUndone();
   };

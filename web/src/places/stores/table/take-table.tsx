@@ -36,14 +36,13 @@ interface StepProps<S extends TakeState = TakeState> {
   readonly kind: TableKind;
 }
 
-type FoundState = Exclude<Extract<TakeState, { readonly found: unknown }>, { readonly ids: unknown }>;
-type TakenState = Extract<TakeState, { readonly ids: unknown }>;
 type At<A extends TakeState['at']> = Extract<TakeState, { readonly at: A }>;
 
 function Step({ taking, state, kind }: StepProps) {
   if (state.at === 'start' || state.at === 'undone') return <Choose taking={taking} state={state} kind={kind} />;
   if (state.at === 'reading') return <Reading taking={taking} state={state} kind={kind} />;
-  if ('ids' in state) return <Taken taking={taking} state={state} kind={kind} />;
+  if (state.at === 'saving' || state.at === 'undoing') return <Writing taking={taking} state={state} kind={kind} />;
+  if (state.at === 'taken') return <Taken taking={taking} state={state} kind={kind} />;
   return <Found taking={taking} state={state} kind={kind} />;
 }
 
@@ -84,7 +83,7 @@ function Reading({ taking, state }: StepProps<At<'reading'>>) {
   );
 }
 
-function Found({ taking, state, kind }: StepProps<FoundState>) {
+function Found({ taking, state, kind }: StepProps<At<'found'>>) {
   const { say } = useSpeech();
   const { found, refused } = state;
   const { count } = found.reading;
@@ -96,38 +95,47 @@ function Found({ taking, state, kind }: StepProps<FoundState>) {
           {refused}
         </p>
       )}
-      <p role="status" className="strong">
-        {state.at === 'saving' ? say('tables.taking') : ''}
-      </p>
-      {count === 0 || state.at === 'saving' ? null : (
+      {count === 0 ? null : (
         <button type="button" className="button main-action" onClick={() => taking.take(found)}>
           {say('tables.take', { count })}
         </button>
       )}
-      {state.at === 'saving' ? null : (
-        <FileButton label={say('tables.choose.other')} accept={accepted} onFile={taking.read} />
-      )}
+      <FileButton label={say('tables.choose.other')} accept={accepted} onFile={taking.read} />
     </>
   );
 }
 
-function Taken({ taking, state, kind }: StepProps<TakenState>) {
+/** Row by row; after the last all of them are made lasting at once, and there is nothing left to stop. */
+function Writing({ taking, state }: StepProps<At<'saving'> | At<'undoing'>>) {
+  const { say } = useSpeech();
+  const isSaving = state.at === 'saving';
+  const said = say(isSaving ? 'tables.taking' : 'tables.undoing');
+  return (
+    <>
+      <progress className="progress" aria-label={said} value={state.share} max={1} />
+      <p role="status" className="strong">
+        {said}
+      </p>
+      {isSaving && state.share < 1 ? (
+        <button type="button" className="button" onClick={taking.stopSaving}>
+          {say('tables.stop')}
+        </button>
+      ) : null}
+    </>
+  );
+}
+
+function Taken({ taking, state, kind }: StepProps<At<'taken'>>) {
   const { say } = useSpeech();
   const { found, ids, refused } = state;
   const { added, changed } = found.reading;
   return (
     <>
       <div role="status" className="written">
-        <p className="strong">
-          {state.at === 'undoing'
-            ? say('tables.undoing')
-            : say('tables.taken', { added: added.length, changed: changed.length })}
-        </p>
-        {state.at === 'undoing' ? null : (
-          <button type="button" className="button" onClick={() => taking.undo(found, ids)}>
-            {say('stores.undo')}
-          </button>
-        )}
+        <p className="strong">{say('tables.taken', { added: added.length, changed: changed.length })}</p>
+        <button type="button" className="button" onClick={() => taking.undo(found, ids)}>
+          {say('stores.undo')}
+        </button>
       </div>
       {refused === undefined ? null : (
         <p className="caution caution-stop" role="alert">

@@ -21,14 +21,17 @@ export interface FoundTable {
 export type TakeState =
   | { readonly at: 'start'; readonly fault?: FileFault; readonly stopped?: true }
   | { readonly at: 'reading'; readonly stage: TableStage }
-  | { readonly at: 'found' | 'saving'; readonly found: FoundTable; readonly refused?: string }
-  | { readonly at: 'taken' | 'undoing'; readonly found: FoundTable; readonly ids: readonly string[]; refused?: string }
+  | { readonly at: 'found'; readonly found: FoundTable; readonly refused?: string }
+  | { readonly at: 'saving'; readonly found: FoundTable; readonly share: number }
+  | { readonly at: 'taken'; readonly found: FoundTable; readonly ids: readonly string[]; readonly refused?: string }
+  | { readonly at: 'undoing'; readonly found: FoundTable; readonly share: number }
   | { readonly at: 'undone' };
 
 export interface TakeTable {
   readonly state: TakeState;
   read(file: File): void;
   stop(): void;
+  stopSaving(): void;
   take(found: FoundTable): void;
   undo(found: FoundTable, ids: readonly string[]): void;
 }
@@ -38,6 +41,8 @@ export function useTakeTable(store: PlantStore, kind: TableKind): TakeTable {
   const speech = useSpeech();
   const [state, setState] = useState<TakeState>({ at: 'start' });
   const order = useRef(new AbortController());
+  /** Apart from the reading: whoever leaves the page has said that the rows are to be taken. */
+  const saving = useRef(new AbortController());
   useEffect(() => () => order.current.abort(), []);
 
   const read = async (file: File, overtaken = false) => {
@@ -54,14 +59,19 @@ export function useTakeTable(store: PlantStore, kind: TableKind): TakeTable {
   };
   const take = async (found: FoundTable) => {
     if (store.current().plant !== found.plant) return read(found.file, true);
-    setState({ at: 'saving', found });
-    const outcome = await keep(store, speech, definitions(definitionsIn(found.reading)));
-    if ('refused' in outcome) setState({ at: 'found', found, refused: outcome.refused });
+    saving.current = new AbortController();
+    const { signal } = saving.current;
+    const onShare = (share: number) => setState({ at: 'saving', found, share });
+    onShare(0);
+    const outcome = await keep(store, speech, definitions(definitionsIn(found.reading)), { signal, onShare });
+    if ('refused' in outcome && signal.aborted) setState({ at: 'start', stopped: true });
+    else if ('refused' in outcome) setState({ at: 'found', found, refused: outcome.refused });
     else setState({ at: 'taken', found, ids: outcome.saved.events.map(({ id }) => id) });
   };
   const undo = async (found: FoundTable, ids: readonly string[]) => {
-    setState({ at: 'undoing', found, ids });
-    const outcome = await takeBack(store, speech, ...ids);
+    const onShare = (share: number) => setState({ at: 'undoing', found, share });
+    onShare(0);
+    const outcome = await takeBack(store, speech, ids, { onShare });
     setState('refused' in outcome ? { at: 'taken', found, ids, refused: outcome.refused } : { at: 'undone' });
   };
   return {
@@ -71,6 +81,7 @@ export function useTakeTable(store: PlantStore, kind: TableKind): TakeTable {
       order.current.abort();
       setState({ at: 'start', stopped: true });
     },
+    stopSaving: () => saving.current.abort(),
     take: (found) => void take(found),
     undo: (found, ids) => void undo(found, ids),
   };

@@ -2,19 +2,13 @@ import pdfmake from 'pdfmake';
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces.js';
 import { drawingSvg, paperInks } from '../drawing/drawing-svg.ts';
 import type { Drawing, Shape } from '../page/page.ts';
+import type { Print } from '../print/print.ts';
 import { textWidth } from '../type/text-width.ts';
 
 /** The sheets' typeface as bytes of its TTF files: DejaVu Sans Condensed, regular and bold. */
 export interface SheetFonts {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;
-}
-
-/** What the file says of itself. `now` is ISO text and stands as creation date. */
-export interface FileFacts {
-  readonly title: string;
-  readonly language: string;
-  readonly now: string;
 }
 
 const family = 'Sheet';
@@ -65,23 +59,28 @@ function setUp(fonts: SheetFonts): void {
 }
 
 /**
- * A PDF with one page per drawing, one drawing unit a point. The same input gives the same bytes.
- * @param pages - the pages, all of one size
- * @param facts - title, language and creation date
- * @param fonts - the typeface, embedded as a subset
+ * A print as a PDF, one page a sheet. The same print gives the same bytes, in Node and browser.
+ * @param print - sheets, title, language and creation date
+ * @param fonts - bytes of the files named in `sheetFontFiles`, embedded as a subset
+ * @param onShare - told again and again which share of the work is done [1]
  * @returns the file
  */
-export async function drawingsPdf(pages: readonly Drawing[], facts: FileFacts, fonts: SheetFonts): Promise<Uint8Array> {
+export async function printPdf(
+  { sheets, title, language, now }: Print,
+  fonts: SheetFonts,
+  onShare: (share: number) => void = () => undefined,
+): Promise<Uint8Array> {
   setUp(fonts);
-  const { width = 0, height = 0 } = pages[0] ?? {};
-  const moment = new Date(facts.now);
+  pdfmake.setProgressCallback(onShare);
+  const { width = 0, height = 0 } = sheets[0] ?? {};
+  const moment = new Date(now);
   const definition: TDocumentDefinitions = {
     pageSize: { width, height },
     pageMargins: 0,
-    content: pages.flatMap(pageNodes),
+    content: sheets.flatMap(pageNodes),
     defaultStyle: { font: family },
-    language: facts.language,
-    info: { title: facts.title, creationDate: moment, modDate: moment, creator: 'Loopwright', producer: 'Loopwright' },
+    language,
+    info: { title, creationDate: moment, modDate: moment, creator: 'Loopwright', producer: 'Loopwright' },
   };
   return new Uint8Array(await pdfmake.createPdf(definition).getBuffer());
 }
