@@ -7,6 +7,7 @@ import { engineVersion } from '../../../engine/src/version.ts';
 import { type RunningServer, startServer } from '../../../server/src/index.ts';
 import { securityHeaders } from '../../../server/src/security-headers.ts';
 import { launchProfile } from '../../../tools/browser/launch.ts';
+import { faceFaults } from './support/faces.ts';
 import { answered, phone, plainSpaces, storeSettings, type Trouble, textOf, watchTrouble } from './support/reader.ts';
 import { demoFolder, webFolder } from './support/serve-demo.ts';
 
@@ -122,6 +123,7 @@ describe('a new version', () => {
     await lookForNewer(page);
     const notice = page.locator('.app-notice');
     await notice.getByText('A new version is ready.').waitFor();
+    expect(await faceFaults(page, { axe: false })).toEqual([]);
     await page.reload();
     await notice.waitFor();
     expect(await shownVersion(page)).toBe(first);

@@ -2,6 +2,7 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../../../tools/browser/launch.ts';
 import { keptEvents } from './support/kept-events.ts';
+import { pressOn, tabTo, typeInto } from './support/keyboard.ts';
 import { answered, openReader, plainSpaces, type Reader, textOf, visit, wide } from './support/reader.ts';
 
 let browser: Browser;
@@ -251,28 +252,20 @@ describe('stores', () => {
     const { page } = reader;
     await visit(reader, '/stores/rolls');
     const focused = (selector: string) => page.evaluate((s) => document.activeElement?.matches(s) ?? false, selector);
-    const tabTo = async (selector: string) => {
-      for (let presses = 0; presses < 60 && !(await focused(selector)); presses += 1) await page.keyboard.press('Tab');
-      expect(await focused(selector), selector).toBe(true);
-    };
-    await tabTo('input[type=search]');
+    await tabTo(page, page.getByRole('searchbox').first());
     await page.keyboard.type('alder');
     await page.getByText('2 entries').waitFor();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
     await title(page).waitFor();
     expect(await focused('h1')).toBe(true);
-    await tabTo('a.main-action');
-    await page.keyboard.press('Enter');
+    await pressOn(page, page.locator('a.main-action'));
     await page.locator('form h2').first().waitFor();
-    await tabTo('[data-field=left] input');
-    await page.keyboard.press('Control+A');
-    await page.keyboard.type('200');
+    await typeInto(page, page.locator('[data-field=left] input'), '200');
     await page.keyboard.press('Enter');
     await page.locator('.written').waitFor();
     expect(await focused('h1')).toBe(true);
-    await tabTo('.written button');
-    await page.keyboard.press('Enter');
+    await pressOn(page, page.locator('.written button'));
     await page.getByText('is as it was before').waitFor();
   });
 
