@@ -29,8 +29,12 @@ export async function takeImport(core: StoreCore, preview: ImportPreview): Promi
   });
 }
 
-/** Takes a file that was checked; the state in memory is read anew afterwards. */
-export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved> {
+/**
+ * Takes a file that was checked; the state in memory is read anew afterwards.
+ *
+ * @param shown - plant that is shown then
+ */
+export async function takeFile(core: StoreCore, file: ImportFile, shown = file.plant): Promise<Saved> {
   const { db, device } = core.parts;
   const { plant } = file;
   const range = IDBKeyRange.bound([plant], [plant, []]);
@@ -52,7 +56,7 @@ export async function takeFile(core: StoreCore, file: ImportFile): Promise<Saved
     ...blobsOf(file).map((blob) => tx.objectStore('blobs').put(blob)),
     ...[...logs, own].map((log) => tx.objectStore('logs').put(log)),
     tx.objectStore('snapshots').put(snapshotOf(folded)),
-    tx.objectStore('meta').put(plant, 'shown'),
+    tx.objectStore('meta').put(shown, 'shown'),
   ]);
   await core.parts.copy.add({
     rows: [...merged.added, ...rows],

@@ -118,3 +118,37 @@ test('[STORE-21] what a kill kept from the copy is added at the next start', asy
   expect(await reopened(tab, 'behind')).toMatchObject(allBack);
   await tab.close();
 });
+
+test('[STORE-21] a plant that comes back meanwhile takes nobody away from the one they look at', async () => {
+  const { tab } = await filled('meanwhile');
+  const shown = await tab.evaluate(async () => {
+    const { page } = window as unknown as StoreWindow;
+    const name = 'meanwhile';
+    const before = await page.openStore({ name, reserve_bytes: 0 });
+    const plants = await before.plants();
+    const [mill = '', annexe = ''] = ['Mill', 'Annexe'].map((each) => plants.find((kept) => kept.name === each)?.id);
+    await before.showPlant(mill);
+    before.close();
+    const opened = indexedDB.open(name);
+    const db = await new Promise<IDBDatabase>((resolve) => {
+      opened.onsuccess = () => resolve(opened.result);
+    });
+    const tx = db.transaction(['events', 'logs', 'snapshots'], 'readwrite');
+    for (const each of ['events', 'logs']) tx.objectStore(each).delete(IDBKeyRange.bound([annexe], [annexe, []]));
+    tx.objectStore('snapshots').delete(annexe);
+    await new Promise((resolve) => {
+      tx.oncomplete = resolve;
+    });
+    db.close();
+    const store = await page.openStore({ name, reserve_bytes: 0, reserveAfter_ms: 0 });
+    const seen = new Set<string>();
+    store.subscribe(() => seen.add(store.current().plant.name));
+    for (let tries = 0; tries < 100 && (await store.plants()).length < 2; tries++)
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    const names = (await store.plants()).map((kept) => kept.name).sort();
+    store.close();
+    return { names, seen: [...seen] };
+  });
+  expect(shown).toEqual({ names: ['Annexe', 'Mill'], seen: ['Mill'] });
+  await tab.close();
+});

@@ -16,19 +16,19 @@ const rowsAtOnce = 1000;
 export async function putBackIfEmpty(core: StoreCore): Promise<number> {
   const { db } = core.parts;
   if (!canCopy() || (await db.count('logs')) > 0) return 0;
-  return (await readCopyFile(db.name, copyFile)) === undefined ? 0 : putBack(core);
+  return (await readCopyFile(db.name, copyFile)) === undefined ? 0 : putBack(core, false);
 }
 
 /** Adds to the copy what a kill kept from it, and to the database what only the copy has. */
 export async function bringUpToDate(core: StoreCore): Promise<void> {
   if (core.parts.copy.state === 'none') return;
   const sizes = await core.task(() => addMissing(core));
-  if (await copyHasMore(core, sizes)) await putBack(core);
+  if (await copyHasMore(core, sizes)) await putBack(core, core.folded.size > 0);
 }
 
-async function putBack(core: StoreCore): Promise<number> {
+async function putBack(core: StoreCore, stays: boolean): Promise<number> {
   const { putBack: all } = await import('./put-back.ts');
-  return all(core);
+  return all(core, stays);
 }
 
 /** @returns how far the copy went before */

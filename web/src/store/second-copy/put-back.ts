@@ -18,27 +18,38 @@ import { copyFile, readCopyFile } from './copy-folder.ts';
 import { type CopyEntry, readEntries } from './copy-form.ts';
 
 /**
- * Takes what the second copy holds into a database that the browser had to make anew, plant by plant, the one written to
- * last at the end. Each line, signature and link is checked as in any file from elsewhere; a log is taken as far as it
+ * Takes what the second copy holds into a database that lacks it, as one that the browser had to make anew: plant by plant,
+ * the one written to last at the end. Each line, signature and link is checked as in any file from elsewhere; a log is taken as far as it
  * is whole. The device's key went with the database, so the old logs stay those of another device.
  *
+ * @param stays - whether the plant that is shown stays so: somebody is at work
  * @returns number of events put back
  */
-export async function putBack(core: StoreCore): Promise<number> {
+export async function putBack(core: StoreCore, stays: boolean): Promise<number> {
   const { name } = core.parts.db;
   const copy = await (await readCopyFile(name, copyFile))?.text();
   if (copy === undefined) return 0;
   let events = 0;
   for (const log of copiedPlants(readEntries(copy))) {
     const file = await checkedFile(log, name, core.parts.device.verify);
-    if (file.rows.length === 0) continue;
+    if (!(await isMissing(core, file))) continue;
     await core.task(async () => {
-      await takeFile(core, file);
+      await takeFile(core, file, stays ? core.memory.shown : file.plant);
       await core.reload();
     });
     events += file.rows.length;
   }
   return events;
+}
+
+/** Whether the database lacks an event of a plant that the copy has. */
+async function isMissing({ parts }: StoreCore, { plant, rows, logs }: ImportFile): Promise<boolean> {
+  for (const { device } of logs) {
+    const range = IDBKeyRange.bound([plant, device, 0], [plant, device, Infinity]);
+    const copied = rows.filter((row) => row.device === device).length;
+    if ((await parts.db.count('events', range)) < copied) return true;
+  }
+  return false;
 }
 
 interface CopiedPlant {
