@@ -32,5 +32,6 @@ export type { Shown, ShowOptions } from './shown.ts';
 export { stateWords } from './state-words.ts';
 export { isQuantityKind, type QuantityKind, quantityKinds, type UnitSystem, unitSystems } from './units.ts';
 export { joined, type Params, readyLanguage, type Voice, voice, wholeLanguage, wholeLanguages } from './voice.ts';
+export { waitingText } from './waiting-text.ts';
 export { type SaidWarning, type WatchWords, watchWords } from './watch-words.ts';
 export { type FormulaSource, type SymbolSource, type WorkedText, workedText } from './worked-text.ts';

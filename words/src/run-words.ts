@@ -1,6 +1,7 @@
 import type { MessageKey } from './messages/en.ts';
 import type { Params, Voice } from './speak.ts';
 import { isQuantityKind } from './units.ts';
+import { waitingText } from './waiting-text.ts';
 
 /** What the card and the plant say of a run: names of things, numbers in SI. */
 export interface RunFacts {
@@ -52,6 +53,7 @@ export type RunLine =
   | 'display-should-read'
   | 'measure-this'
   | 'still-open'
+  | 'retension'
   | 'attempt';
 
 /** The words of one run for one reader. */
@@ -134,7 +136,11 @@ function faces(choice: (code: string) => string): Record<string, (code: string) 
 function paramsOf(voice: Voice, { names, numbers, people, retensionOn }: RunFacts, display: Voice): Params {
   const written = Object.entries(numbers).map(([name, { value, kind, onDisplay }]) => [
     name,
-    isQuantityKind(kind) ? (onDisplay ? display : voice).write(value, kind) : voice.number(value),
+    kind === 'days'
+      ? waitingText(value, voice)
+      : isQuantityKind(kind)
+        ? (onDisplay ? display : voice).write(value, kind)
+        : voice.number(value),
   ]);
   return {
     ...names,

@@ -144,6 +144,9 @@ describe('taps', () => {
       localStorage.setItem('loopwright.settings', JSON.stringify({ ...kept, pace: 'groups' }));
     });
     await player.begin(address, 'QM-04-3');
+    await player.until('alarm-tried');
+    await shows('.run-step', 'Switch the heat on and tap in the same moment.');
+    expect(await said('.run-step .run-main')).toBe('Heat is on');
     await player.until('nothing more');
     await shows('.run-panel h1', 'Finished');
     expect(player.taps).toBeLessThanOrEqual(14);
@@ -285,6 +288,7 @@ describe('readings', () => {
     await page.clock.runFor(500);
     await page.locator('.run-main').tap();
     await page.getByRole('heading', { name: 'Bottom platen' }).waitFor();
+    expect(await page.locator('.run-read').count(), 'one platen at a time').toBe(1);
     await page.clock.runFor(500);
     await page.locator('.run-main').tap();
     await page.locator('.run-curve').waitFor();

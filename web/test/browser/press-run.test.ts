@@ -57,7 +57,9 @@ describe('the torn belt at two in the morning', () => {
     await second.page.goto(address);
     await second.page.locator('.run-banner a').tap();
     await second.page.locator('.run-panel, .run-step').first().waitFor();
-    expect(await said(second.page, '.run-panel')).toContain('This device was off. Times rest on the time of day.');
+    expect(await said(second.page, '.run-panel')).toContain(
+      'This page was closed, or the device off. The times follow the time of day.',
+    );
     await player.next();
     expect(await player.step()).toBe('cut');
     await player.until('open');

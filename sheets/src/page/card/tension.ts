@@ -1,4 +1,4 @@
-import type { Voice } from '@loopwright/words';
+import { waitingText } from '@loopwright/words';
 import { figureOf, written } from '../figure.ts';
 import { type CardReader, type Step, text } from './section.ts';
 
@@ -29,7 +29,7 @@ export function tensionStep({ card, voice }: CardReader): Step {
     tension: written(marks.strandTension, voice),
     fresh: written(marks.freshTension, voice),
   };
-  const after = voice.say('card.tension.retension', { days: waiting(tension.retensionAfter.value, voice) });
+  const after = voice.say('card.tension.retension', { days: waitingText(tension.retensionAfter.value, voice) });
   return {
     id: 'tension',
     title: voice.say('card.step.tension'),
@@ -43,7 +43,3 @@ export function tensionStep({ card, voice }: CardReader): Step {
     ],
   };
 }
-
-/** A visit within three days is told in hours. */
-const waiting = (days: number, voice: Voice): string =>
-  days < 3 ? voice.write(days * 86_400, 'time', { digits: 0 }) : voice.write(days, 'days');

@@ -13,8 +13,8 @@ export function timerText(left_s: number): string {
   return `${two(Math.floor(whole_s / 60))}:${two(whole_s % 60)}`;
 }
 
-/** Time to go until a run may be opened; undefined where nothing is in the press, or it is over. */
-export function timeToOpen({ timers }: RunView): string | undefined {
+/** Time to go, said as such and not as a time of day, until a run may be opened; undefined where nothing is in the press, or it is over. */
+export function timeToOpen(voice: Voice, { timers }: RunView): string | undefined {
   const timer = timers.find(({ code, left_s }) => code === 'open' && left_s > 0);
-  return timer && timerText(timer.left_s);
+  return timer && voice.say('runs.to-go', { time: timerText(timer.left_s) });
 }

@@ -20,7 +20,7 @@ export function EndView() {
         <p className="strong">{words.line('still-open', { steps: list(view.openPoints.map(words.step)) })}</p>
       )}
       {view.retensionOn === undefined || view.end === 'stopped' ? null : (
-        <p>{say('runs.retension', { day: day(view.retensionOn) })}</p>
+        <p>{words.line('retension', { day: day(view.retensionOn) })}</p>
       )}
       <h2>{say('runs.deviations', { count: view.deviations.length })}</h2>
       <ul className="run-said">

@@ -56,6 +56,7 @@ export function LoggerPanel() {
   return (
     <section className="run-panel" data-logger={progress.at}>
       <h1>{words.title}</h1>
+      {progress.at === 'idle' ? <p>{say('runs.logger.what')}</p> : null}
       <div role="status">
         {progress.at === 'reading' ? <p>{say('runs.logger.reading', { count: progress.rows })}</p> : null}
         {progress.at === 'too-large' ? (

@@ -8,13 +8,17 @@ interface MainActionProps {
   readonly onTap: () => void;
 }
 
+/** From this tap on the times run, so it says what must be so at that moment. */
+const startsHeat = ({ code, steps }: RunAction): boolean => code === 'group-done' && steps.includes('heat');
+
 /** The big action of a step: writes at once, or asks for the answer that only a person has. */
 export function MainAction({ action, onTap }: MainActionProps) {
   const { say } = useSpeech();
   const { words, saving, show, view } = useRunShown();
   const { code, changes, choices, placement, own, steps } = action;
   const ask = () => show({ name: 'choices', code, step: steps[0] ?? '' });
-  const label = code === 'done' && own ? words.step(steps[0] ?? '') : words.action(code);
+  const label =
+    code === 'done' && own ? words.step(steps[0] ?? '') : words.action(startsHeat(action) ? 'heat-on' : code);
   if (placement.shape === 'two-halves' && changes !== undefined) {
     return (
       <div className="run-halves">

@@ -28,7 +28,7 @@ function OtherTile({ other }: { readonly other: RunState }) {
       </span>
       <span>
         {view.alarm === undefined ? '' : `${speech.say('runs.alarm')} · `}
-        {timeToOpen(view) ?? words.phase(view.phase)}
+        {timeToOpen(speech, view) ?? words.phase(view.phase)}
       </span>
     </button>
   );

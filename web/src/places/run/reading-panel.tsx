@@ -28,7 +28,7 @@ export function ReadingPanel({ reading }: { readonly reading: NonNullable<RunVie
       <h1>{say(`runs.${platen}`)}</h1>
       <p className="soft">{words.action('read-display')}</p>
       <Stepper
-        key={platen}
+        key={`stepper ${platen}`}
         label={say(`runs.${platen}`)}
         value={read[platen]}
         shown={display.write(read[platen], 'temperature')}
@@ -41,7 +41,7 @@ export function ReadingPanel({ reading }: { readonly reading: NonNullable<RunVie
       <button type="button" className="button run-tile run-back" onClick={back}>
         <span>{say('runs.back')}</span>
       </button>
-      <BigButton key={platen} onTap={keep} disabled={saving} keyed>
+      <BigButton key={`kept ${platen}`} onTap={keep} disabled={saving} keyed>
         {say('runs.reads-so')}
       </BigButton>
     </section>

@@ -13,7 +13,7 @@ export function ReadingsSaid({ asked }: { readonly asked: readonly MeasureAsked[
         const value = read ?? expected?.value;
         const text = value === undefined ? '–' : isQuantityKind(kind) ? write(value, kind) : String(value);
         const note =
-          read !== undefined ? say('runs.read') : expected ? say('runs.computed') : words.line('measure-this');
+          read !== undefined ? say('runs.read') : expected ? say('runs.on-card') : words.line('measure-this');
         return (
           <div key={measure}>
             <dt>{words.measure(measure)}</dt>

@@ -29,7 +29,6 @@ export function RunCurveView({ curve }: { readonly curve: RunCurve }) {
     bottom: display.write(expectedBottom_degC, 'temperature'),
   });
   const said = `${words.line('display-should-read')}: ${read}`;
-  const left = x(now_s) > width / 2;
   return (
     <figure className="run-curve">
       <p className="run-should">
@@ -65,9 +64,9 @@ export function RunCurveView({ curve }: { readonly curve: RunCurve }) {
         ))}
         <circle cx={x(now_s)} cy={y(expectedTop_degC)} r="9" className="fill-ink" />
         <text
-          x={left ? 10 : width - 10}
+          x={(x(marks.ready_s) + x(marks.holdEnd_s)) / 2}
           y={y(open_degC) - 5}
-          textAnchor={left ? 'start' : 'end'}
+          textAnchor="middle"
           fontSize="14"
           className="fill-soft"
         >

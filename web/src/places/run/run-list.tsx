@@ -8,6 +8,7 @@ import { Bar } from '../../shell/bar.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { runNow, useRuns } from '../../store/use-runs.ts';
 import { useStore } from '../../store/use-store.tsx';
+import { clockText } from './clock-text.ts';
 import { runAddress } from './run-address.ts';
 
 /** Read at once; older ones on a tap. */
@@ -46,7 +47,7 @@ export function RunList({ plant, card }: RunListProps) {
                     <BadgeShape shape={view.sign.shape} /> {words.sign(view.sign.word)}
                   </span>
                   <span>{view.end === undefined ? words.phase(view.phase) : words.end(view.end)}</span>
-                  <span className="soft">{speech.day(run.started.at)}</span>
+                  <span className="soft">{`${speech.day(run.started.at)}, ${clockText(speech, run.started.at)}`}</span>
                 </Link>
               </li>
             );

@@ -71,7 +71,7 @@ function Watched({ runs, silent }: WatchedProps) {
               <RunSignView view={view} words={words} />
               <strong>{view.position}</strong>
               <span>{words.phase(view.phase)}</span>
-              <span className="strong">{timeToOpen(view)}</span>
+              <span className="strong">{timeToOpen(speech, view)}</span>
             </Link>
           ))}
         </nav>

@@ -30,7 +30,7 @@ export function StartRun({ plant, position, now, card }: StartRunProps) {
   const { say } = useSpeech();
   return (
     <div className="shell">
-      <Bar place="run" plant={plant} card={card} back={{ href: cardAddress(position), to: say('card.title') }} />
+      <Bar place="run" plant={plant} card={card} back={{ href: cardAddress(position), to: say('runs.start.back') }} />
       <main className="pane run-start">
         {Object.hasOwn(plant.positions, position) ? (
           <Questions plant={plant} position={position} now={now} />

@@ -10,6 +10,7 @@ export function StepSaid({ action }: { readonly action: RunAction | undefined })
   const { view, words, state } = useRunShown();
   const { current } = view;
   if (current === undefined) return null;
+  const numberOf = (step: string) => view.steps.find((each) => each.step === step)?.number;
   const isGroup = action?.code === 'group-done';
   const isInPress = view.curve !== undefined || view.keepClosed;
   const ways =
@@ -27,11 +28,16 @@ export function StepSaid({ action }: { readonly action: RunAction | undefined })
         </span>
       </h1>
       {isInPress && action === undefined ? null : isGroup ? (
-        <ol className="run-group" data-many={action.steps.length > manySteps}>
-          {action.steps.map((step) => (
-            <li key={step}>{words.step(step)}</li>
-          ))}
-        </ol>
+        <>
+          <ol className="run-group" data-many={action.steps.length > manySteps}>
+            {action.steps.map((step) => (
+              <li key={step}>
+                <span className="run-number">{numberOf(step)}</span> <span>{words.step(step)}</span>
+              </li>
+            ))}
+          </ol>
+          {action.steps.includes('heat') ? <p className="run-why soft">{words.todo('heat')}</p> : null}
+        </>
       ) : (
         <p className="run-do">{words.todo(current.step)}</p>
       )}

@@ -13,7 +13,9 @@ export function WaitView({ brief }: { readonly brief: boolean }) {
   const { state, view, words } = useRunShown();
   const timer = waitedFor(view);
   const isRead = view.reading !== undefined;
-  const warning = useMemo(() => (isRead ? gravestWarning(state) : undefined), [state, isRead]);
+  const gravest = useMemo(() => (isRead ? gravestWarning(state) : undefined), [state, isRead]);
+  // Once a hand is asked for, how it heated is advice that comes too late; it stays in the record.
+  const warning = brief && gravest?.level !== 'stop' ? undefined : gravest;
   const isInPress = view.curve !== undefined || view.keepClosed;
   return (
     <div className="run-wait">

@@ -108,7 +108,7 @@ export const inspectionDe: Readonly<Record<keyof typeof inspectionEn, string>> =
   'inspection.cause.grit': 'Korn im Aufbau',
   'inspection.cause.cover-thin': 'Deckschicht ist dünn',
   'inspection.cause.dirty-hands': 'Hände oder Kreide',
-  'inspection.cause.swarf': 'Späne von Messer oder Stanze',
+  'inspection.cause.swarf': 'Späne von Messer oder Stanzmesser',
   'inspection.cause.below-melt': 'Deckschicht kam nicht zum Schmelzen',
   'inspection.cause.edge-cool': 'Diese Kante der Platte ist kühl',
   'inspection.cause.off-centre': 'Ende außerhalb der Heizzone',

@@ -8,8 +8,9 @@ export const runsDe = {
     'Die Datei des Geräts übernehmen, auf dem er begonnen wurde, oder an einer Karte einen beginnen.',
   'runs.start': 'Presslauf beginnen',
   'runs.start.title': 'Verbindung an {position}',
+  'runs.start.back': 'Karte',
   'runs.start.first':
-    'Er führt von der Ursache bis zum Nachspanntermin, Schritt für Schritt. Nach Ruhe, Absturz oder leerem Akku geht er weiter.',
+    'Der Presslauf führt von der Ursache bis zum Nachspanntermin, Schritt für Schritt. Nach Ruhe, Absturz oder leerem Akku geht er weiter.',
   'runs.start.badge': 'Oben wählen, wer arbeitet: der Nachweis nennt das Abzeichen.',
   'runs.start.rules':
     'Örtliche Vorschriften, Handbücher der Hersteller und befugte Fachleute gehen vor. Alle Zahlen sind berechnet: prüfen. Auf das Telefon ist kein Verlass.',
@@ -23,7 +24,7 @@ export const runsDe = {
   'runs.saved': 'gespeichert',
   'runs.saving': 'speichert …',
   'runs.no-badge': 'kein Abzeichen',
-  'runs.screen-sleeps': 'Bildschirm kann ausgehen',
+  'runs.screen-sleeps': 'Schirm kann ausgehen',
   'runs.meanwhile': 'Inzwischen',
   'runs.go-on': 'Weiter',
   'runs.next': 'Danach:',
@@ -33,7 +34,7 @@ export const runsDe = {
   'runs.back': 'Zurück',
   'runs.all-steps': 'Alle Schritte',
   'runs.speech': 'Sprache, Licht',
-  'runs.leave': 'Verlassen, er läuft weiter',
+  'runs.leave': 'Verlassen, Lauf geht weiter',
   'runs.not-same': 'Nicht gleich',
   'runs.other-answer': 'Andere Antwort',
   'runs.turn-back.dry': 'Warten: erst trocknen',
@@ -46,7 +47,8 @@ export const runsDe = {
   'runs.next-reading': 'Diese nicht',
   'runs.both-read': 'oben {top}, unten {bottom}',
   'runs.reads-so': 'So abgelesen',
-  'runs.computed': 'berechnet',
+  'runs.on-card': 'laut Karte',
+  'runs.to-go': 'noch {time}',
   'runs.over': 'vorbei seit {time}',
   'runs.look': 'Was ist zu sehen?',
   'runs.seen-defects': '{count, plural, =0 {Nichts zu sehen} one {# Befund beurteilen} other {# Befunde beurteilen}}',
@@ -61,6 +63,8 @@ export const runsDe = {
   'runs.milder': 'Milder als vorgeschlagen: Grund wählen. Ein anderes Abzeichen soll nachsehen.',
   'runs.record': 'Der Nachweis',
   'runs.logger': 'Kurve eines Loggers',
+  'runs.logger.what':
+    'Die CSV-Datei eines Loggers, dessen Fühler in der Presse lag: eine Spalte Zeiten, eine oder zwei Temperaturen.',
   'runs.logger.choose': 'Datei wählen',
   'runs.logger.reading': '{count, plural, one {# Zeile gelesen …} other {# Zeilen gelesen …}}',
   'runs.logger.too-large':
@@ -84,7 +88,6 @@ export const runsDe = {
   'runs.phase.heating': 'heizen',
   'runs.phase.holding': 'halten',
   'runs.phase.cooling': 'kühlen',
-  'runs.retension': 'Nachspannen am {day}.',
   'runs.deviations':
     '{count, plural, =0 {Keine Abweichung von der Karte} one {# Abweichung von der Karte} other {# Abweichungen von der Karte}}',
   'runs.second-badge': 'Zweites Augenpaar: anderes Abzeichen wählen, dann als gesehen tippen.',

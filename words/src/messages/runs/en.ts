@@ -7,8 +7,9 @@ export const runsEn = {
   'runs.unknown.next': 'Take in the file of the device on which it was begun, or begin one at a card.',
   'runs.start': 'Begin the run',
   'runs.start.title': 'Splice at {position}',
+  'runs.start.back': 'Card',
   'runs.start.first':
-    'It leads from the cause to the re-tension date, one step at a time. It goes on after sleep, a crash or a flat battery.',
+    'The run leads from the cause to the re-tension date, one step at a time. It goes on after sleep, a crash or a flat battery.',
   'runs.start.badge': 'Choose above who works: the record names the badge.',
   'runs.start.rules':
     'Follow local codes, the makers’ manuals and your licensed people. All numbers are computed: check them. Do not rely on the phone.',
@@ -45,7 +46,8 @@ export const runsEn = {
   'runs.next-reading': 'Not this one',
   'runs.both-read': '{top} top, {bottom} bottom',
   'runs.reads-so': 'It reads so',
-  'runs.computed': 'computed',
+  'runs.on-card': 'on the card',
+  'runs.to-go': '{time} to go',
   'runs.over': 'over since {time}',
   'runs.look': 'What is seen?',
   'runs.seen-defects': '{count, plural, =0 {Nothing is seen} one {Judge # finding} other {Judge # findings}}',
@@ -60,6 +62,8 @@ export const runsEn = {
   'runs.milder': 'Milder than proposed: choose the reason. Another badge is asked to look.',
   'runs.record': 'The record',
   'runs.logger': 'Logger’s curve',
+  'runs.logger.what':
+    'The CSV file of a logger whose sensor lay in the press: one column of times, one or two of temperatures.',
   'runs.logger.choose': 'Choose its file',
   'runs.logger.reading': '{count, plural, one {# row read …} other {# rows read …}}',
   'runs.logger.too-large': 'The file has {size} MB; at most {most} MB are read. Cut it to the time in the press.',
@@ -82,7 +86,6 @@ export const runsEn = {
   'runs.phase.heating': 'heat',
   'runs.phase.holding': 'hold',
   'runs.phase.cooling': 'cool',
-  'runs.retension': 'Re-tension on {day}.',
   'runs.deviations':
     '{count, plural, =0 {Nothing departed from the card} one {# departure from the card} other {# departures from the card}}',
   'runs.second-badge': 'A second pair of eyes: choose another badge, then tap that it was seen.',

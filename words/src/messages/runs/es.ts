@@ -7,6 +7,7 @@ export const runsEs = {
   'runs.unknown.next': 'Tomar el archivo del dispositivo en que se empezó, o empezar uno desde una ficha.',
   'runs.start': 'Empezar',
   'runs.start.title': 'Empalme en {position}',
+  'runs.start.back': 'Ficha',
   'runs.start.first':
     'Guía desde la causa hasta la fecha de retensado, paso a paso. Sigue tras reposo, fallo o batería agotada.',
   'runs.start.badge': 'Elegir arriba quién trabaja: el registro nombra el distintivo.',
@@ -45,7 +46,8 @@ export const runsEs = {
   'runs.next-reading': 'Esta no',
   'runs.both-read': 'arriba {top}, abajo {bottom}',
   'runs.reads-so': 'Se lee así',
-  'runs.computed': 'calculado',
+  'runs.on-card': 'según ficha',
+  'runs.to-go': 'faltan {time}',
   'runs.over': 'pasado hace {time}',
   'runs.look': '¿Qué se ve?',
   'runs.seen-defects': '{count, plural, =0 {No se ve nada} one {Juzgar # hallazgo} other {Juzgar # hallazgos}}',
@@ -60,6 +62,8 @@ export const runsEs = {
   'runs.milder': 'Más suave que lo propuesto: elegir el motivo. Otro distintivo debe mirar.',
   'runs.record': 'El registro',
   'runs.logger': 'Curva del registrador',
+  'runs.logger.what':
+    'El CSV de un registrador con el sensor en la prensa: una columna de tiempos, una o dos de temperaturas.',
   'runs.logger.choose': 'Elegir su archivo',
   'runs.logger.reading': '{count, plural, one {# fila leída …} other {# filas leídas …}}',
   'runs.logger.too-large':
@@ -73,7 +77,7 @@ export const runsEs = {
   'runs.bottom': 'Placa inferior',
   'runs.less': 'Menos: {what}',
   'runs.greater': 'Más: {what}',
-  'runs.alarm': 'Frío para mirar',
+  'runs.alarm': 'Ya se puede mirar',
   'runs.alarm-since': 'Esperado a las {time}. Leer ambas pantallas.',
   'runs.state.settled': 'hecho',
   'runs.state.passed': 'seguido sin hacerlo',
@@ -83,7 +87,6 @@ export const runsEs = {
   'runs.phase.heating': 'calentar',
   'runs.phase.holding': 'mantener',
   'runs.phase.cooling': 'enfriar',
-  'runs.retension': 'Retensar el {day}.',
   'runs.deviations':
     '{count, plural, =0 {Ninguna desviación de la ficha} one {# desviación de la ficha} other {# desviaciones de la ficha}}',
   'runs.second-badge': 'Otro par de ojos: elegir otro distintivo y pulsar que se ha visto.',
