@@ -219,6 +219,12 @@ describe('warnings', () => {
     expect(codes(spliceCard(overdue, 'QM-04-3', { now }))).not.toContain('press-check-overdue');
   });
 
+  it('[CARD-41] a check noted for a day to come stops the job and is no check in date', () => {
+    const mistyped = withThing('presses', 'P1', { checkedOn: '2999-01-01' });
+    expect(codes(spliceCard(mistyped, 'QM-04-3', { now, press: 'P1' }))).toContain('press-check-ahead');
+    expect(spliceCard(mistyped, 'QM-04-3', { now }).press.press?.id).not.toBe('P1');
+  });
+
   it('[CARD-42] a roll that is too short, an elongation out of the window, a narrow pulley', () => {
     const short = {
       ...plant,

@@ -4,11 +4,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Entries, keptEntries, newEntries, type PlainThing } from '../src/form/entries.ts';
 import { entrySentence } from '../src/form/entry-sentence.ts';
-import { formFields } from '../src/form/form-field.ts';
-import { type EntryContext, type FormReading, readEntries } from '../src/form/read-entries.ts';
+import { type FormField, formFields } from '../src/form/form-field.ts';
+import { type EntryContext, type FormReading, readEntries, readEntry } from '../src/form/read-entries.ts';
 
 const runs = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 const fields = formFields('belts');
+const dayField = formFields('presses').filter(({ key }) => key === 'checkedOn')[0] as FormField;
 const alone: EntryContext = { language: 'en', original: undefined, exists: () => false };
 
 const typed: Entries = {
@@ -67,6 +68,24 @@ describe('a form read whole', () => {
   ])('[STORES-06] the short name %j is refused', (id, code) => {
     const context = { ...alone, exists: (_: string, other: string) => other === 'taken' };
     expect(read({ ...typed, id: { text: id } }, context).problems['id']?.code).toBe(code);
+  });
+
+  // By hand: 5 mm = 0.19685 in, 1000 mm = 39.37008 in.
+  test('[STORES-06] a limit in another unit is written to four digits and can be entered', () => {
+    const pulley = (text: string) => ({ ...typed, minPulley_m: { text, unit: 'in' } });
+    expect(sentence(pulley('50'), 'minPulley_m')).toContain('must be 0.1969 to 39.37 in');
+    expect(read(pulley('0.1969')).problems).toEqual({});
+    expect(read(pulley('39.37')).problems).toEqual({});
+    expect(sentence({ ...typed, friction: { text: '7' } }, 'friction')).toMatch(/must be 0\.\d+ to \d(\.\d+)?\./);
+  });
+
+  test('[STORES-06] a day that is still to come is refused; the day that has begun furthest east is not', () => {
+    const checked = (day: string) =>
+      readEntry('presses', dayField, { text: day }, { ...alone, now: '2026-11-26T11:00:00Z' });
+    expect(checked('2026-11-27')).toEqual({ value: '2026-11-27' });
+    expect(checked('2027-11-20')).toEqual({ code: 'entry-day-ahead', data: { day: '2027-11-20' } });
+    const said = entrySentence(voice('en', 'metric'), { code: 'entry-day-ahead', data: { day: '2027-11-20' } });
+    expect(said).toMatch(/^20\sNov\s2027 is still to come\. Enter the day on which it was\.$/);
   });
 
   test('[STORES-06] a text of ten thousand characters, or one with hidden signs, is refused', () => {

@@ -1,3 +1,4 @@
+import { units } from '@loopwright/plant';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readTypedNumber } from '../src/form/read-number.ts';
@@ -59,4 +60,25 @@ describe('numbers as typed', () => {
       runs,
     );
   });
+
+  // Exact factors by hand: 50 mm / 25.4 = 1.968504 in, 96 m / 0.3048 = 314.9606 ft, 1 mm = 0.03937008 in.
+  test.each([
+    [0.05, 'in', '1.969'],
+    [0.0762, 'in', '3'],
+    [3.15625 * 0.0254, 'in', '3.15625'],
+    [0.001, 'in', '0.03937'],
+    [96, 'ft', '314.96'],
+    [64.302, 'in', '2\u202f531.57'],
+  ] as const)(
+    '[STORES-18] %s m is read as it was entered, or to four digits or two decimals: %s %s',
+    (value, unit, text) => {
+      expect(
+        readableNumber(
+          value,
+          units.length.find((known) => known.unit === unit),
+          'en',
+        ),
+      ).toBe(text);
+    },
+  );
 });

@@ -40,6 +40,7 @@ export const cardWarningCodes = [
   'take-up-exhausted',
   'press-check-overdue',
   'press-check-unknown',
+  'press-check-ahead',
   'press-too-small',
   'belt-wider-than-pulley',
   'thin-edge-finger',

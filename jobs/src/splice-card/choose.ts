@@ -38,10 +38,15 @@ export function checkAge_days(press: Press, now: string): number | undefined {
     : Math.floor((Date.parse(now) - Date.parse(press.checkedOn)) / 86_400_000);
 }
 
-/** Whether the check is overdue; undefined when nobody noted a check. */
+/** Whether the check is overdue; undefined when nobody noted a check, or noted it for a day that is still to come. */
 export function checkOverdue(press: Press, now: string): boolean | undefined {
   const age = checkAge_days(press, now);
-  return age === undefined ? undefined : age > press.checkInterval_days;
+  return age === undefined || isAhead(age) ? undefined : age > press.checkInterval_days;
+}
+
+/** Whether a check of that age lies ahead. East of Greenwich a day begins before it does in UTC. */
+export function isAhead(checkAge_days: number): boolean {
+  return checkAge_days < -1;
 }
 
 /** The latest recipe for this belt: made for this press if there is one, else one for any press. */

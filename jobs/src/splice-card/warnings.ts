@@ -2,7 +2,7 @@ import { takeUpOnTightSide } from '../loop/spans.ts';
 import { cycleWarnings } from '../press-cycle/cycle-warnings.ts';
 import { computed, example, given, type Quantity } from '../quantity.ts';
 import type { CardWarning, CardWarningCode, SpliceCard } from './card.ts';
-import { checkOverdue } from './choose.ts';
+import { checkOverdue, isAhead } from './choose.ts';
 import { smallPulleys } from './path.ts';
 
 /** Pull at slip over pull below which a wet or dirty pulley makes the belt slip: common practice, no source. */
@@ -143,6 +143,8 @@ function roll({ roll: chosen, lengths, dryTime, dryTemperature }: Draft): readon
 function pressCheck({ press: { press, checkAge_days }, now }: Draft): readonly CardWarning[] {
   if (!press) return [];
   const overdue = checkOverdue(press, now);
+  if (checkAge_days !== undefined && isAhead(checkAge_days))
+    return warn('press-check-ahead', 'stop', { press: press.name, days: computed('days', -checkAge_days) });
   if (overdue === undefined || checkAge_days === undefined)
     return warn('press-check-unknown', 'care', { press: press.name });
   if (!overdue) return [];

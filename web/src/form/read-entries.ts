@@ -1,5 +1,6 @@
 import { fromInside, type Kind, type Source, sources, thingSchemas, toInside } from '@loopwright/plant';
 import type { Language } from '@loopwright/words';
+import { isAhead } from './day-ahead.ts';
 import { type Entries, type Entry, ownSources, type PlainThing } from './entries.ts';
 import { type FormField, hasSource } from './form-field.ts';
 import { readTypedNumber } from './read-number.ts';
@@ -22,6 +23,8 @@ export interface EntryContext {
   readonly original: PlainThing | undefined;
   /** Whether a thing of this kind has this id. */
   exists(kind: string, id: string): boolean;
+  /** The moment, in UTC: what a form asks a day of has happened. Left out, no day is refused. */
+  readonly now?: string;
 }
 
 /**
@@ -44,7 +47,7 @@ export function readEntry(kind: Kind, field: FormField, entry: Entry, context: E
   return readText(kind, field, text, context);
 }
 
-function readText(kind: Kind, field: FormField, text: string, { original, exists }: EntryContext): ReadEntry {
+function readText(kind: Kind, field: FormField, text: string, { original, exists, now }: EntryContext): ReadEntry {
   const value = text.normalize('NFC');
   const { maxLength = Number.POSITIVE_INFINITY, to } = field;
   if (value.length > maxLength) return { code: 'entry-too-long', data: { length: value.length, max: maxLength } };
@@ -52,6 +55,9 @@ function readText(kind: Kind, field: FormField, text: string, { original, exists
   if (to !== undefined && !exists(to, value)) return { code: 'entry-not-there', data: { value } };
   const schema = Reflect.get(thingSchemas[kind].shape, field.key);
   if (!schema.safeParse(value).success) return { code: notAsAsked(field), data: { value } };
+  if (field.asked === 'day' && now !== undefined && isAhead(value, now)) {
+    return { code: 'entry-day-ahead', data: { day: value } };
+  }
   if (field.asked === 'id' && original === undefined && exists(kind, value)) {
     return { code: 'entry-taken', data: { value } };
   }
@@ -76,12 +82,21 @@ function readNumberEntry(field: FormField, entry: Entry, language: Language): Re
   if (value < min && value >= min - slack(min)) return { value: min };
   if (value > max && value <= max + slack(max)) return { value: max };
   if (value >= min && value <= max) return { value };
-  const asTyped = (limit: number) => Number((unit === undefined ? limit : fromInside(limit, unit)).toPrecision(12));
+  const asTyped = (limit: number) => (unit === undefined ? limit : fromInside(limit, unit));
   const limits = {
-    ...(field.min === undefined ? {} : { min: asTyped(min) }),
-    ...(field.max === undefined ? {} : { max: asTyped(max) }),
+    ...(field.min === undefined ? {} : { min: readableLimit(asTyped(min), Math.ceil) }),
+    ...(field.max === undefined ? {} : { max: readableLimit(asTyped(max), Math.floor) }),
   };
   return { code: 'entry-out-of-range', data: { value: read.value, ...limits, ...(unit ? { unit: unit.unit } : {}) } };
+}
+
+/** A limit to four digits, rounded to the side that is allowed: what the sentence names can be entered. */
+function readableLimit(limit: number, inward: (value: number) => number): number {
+  if (limit === 0) return 0;
+  const exact = Number(limit.toPrecision(12));
+  const decimals = Math.max(0, 3 - Math.floor(Math.log10(Math.abs(exact))));
+  const scale = 10 ** decimals;
+  return Number((inward(Number((exact * scale).toPrecision(12))) / scale).toPrecision(12));
 }
 
 /** A form read whole: the thing, when nothing is wrong with it; and what is wrong, by the key of the field. */

@@ -73,6 +73,7 @@ export function useForm(plant: Plant, kind: StoreKind, id: string | undefined, p
         language,
         original,
         exists: (other, otherId) => Object.hasOwn(Reflect.get(plant, other) ?? {}, otherId),
+        now: new Date().toISOString(),
       }),
     [kind, fields, entries, language, original, plant],
   );

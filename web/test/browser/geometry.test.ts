@@ -94,7 +94,7 @@ describe('coordinates', () => {
     const { page } = reader;
     const xOf = (number: number) => row(page, number).locator('[data-field=x] input').inputValue();
     const [first, second] = [await xOf(1), await xOf(2)];
-    await page.getByRole('button', { name: 'Pulley 1 later' }).press('Enter');
+    await page.getByRole('button', { name: 'Move pulley 1 down' }).press('Enter');
     expect([await xOf(1), await xOf(2)]).toEqual([second, first]);
     await page.getByRole('button', { name: 'Pulley 2 earlier' }).press('Enter');
     expect([await xOf(1), await xOf(2)]).toEqual([first, second]);

@@ -71,7 +71,7 @@ async function enterBelt(hands: Hands): Promise<void> {
   await hands.type('Kurzname', 'Heath-20');
   await hands.type('Dicke', '2,4');
   await hands.type('Masse je Fläche', '2,7');
-  await hands.type('Kleinste Scheibe', '50');
+  await hands.type('Kleinster Scheibendurchmesser', '50');
   await hands.type('Relaxierter Zug bei 1 %, je Breite', '12');
   await hands.type('Fingerteilung', '10');
   await hands.type('Fingerlänge', '80');
@@ -85,7 +85,7 @@ async function enterLine(hands: Hands): Promise<void> {
   await hands.type('Auflegedehnung', '0,8');
   await hands.type('Riemengeschwindigkeit', '0,5');
   await hands.type('Läuft am Tag', '16');
-  await hands.type('Last je Meter Bahn', '25');
+  await hands.type('Last je Bahnlänge', '25');
   await hands.type('Länge der Bahn', '20');
   await hands.look('line');
   await hands.tap(next(hands.page));

@@ -4,10 +4,11 @@ import { StateWord } from '../../page/state-word.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import { CardAction, firstTorn } from './first-action.tsx';
 
-/** Beside the list while nothing is chosen: the torn position that waits longest, or what to do. */
+/** Beside the list while nothing is chosen: the torn position that waits longest, or what to do; nothing in a plant without lines. */
 export function NextPosition({ overview }: { readonly overview: LinesOverview }) {
   const speech = useSpeech();
   const next = firstTorn(overview);
+  if (overview.lines.length === 0) return null;
   if (next === undefined) return <p className="said">{speech.say('app.choose')}</p>;
   const { position, state } = next;
   const group = overview.lines.find(({ line }) => line.id === position.line);

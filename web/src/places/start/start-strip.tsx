@@ -24,9 +24,11 @@ export function StartStrip({ step }: Pick<StartState, 'step'>) {
           />
         ))}
       </svg>
-      <Link href="/" className="button">
-        {say('start.leave')}
-      </Link>
+      {step === 'ready' ? null : (
+        <Link href="/" className="button">
+          {say('start.leave')}
+        </Link>
+      )}
     </nav>
   );
 }

@@ -1,4 +1,5 @@
 import type { Press } from '@loopwright/plant';
+import { isAhead } from '../../form/day-ahead.ts';
 import { Mark } from '../../page/mark.tsx';
 import { useSpeech } from '../../speech/use-speech.tsx';
 
@@ -11,15 +12,24 @@ export function checkDueOn({ checkedOn, checkInterval_days }: Press): string | u
   return due.toISOString().slice(0, 10);
 }
 
-/** Whether the press may be relied on: until when its check holds, or that it is overdue or was never noted. */
+/** Whether the press may be relied on: until when its check holds, or that it is overdue, was never noted, or lies ahead. */
 export function CheckDue({ press, now }: { readonly press: Press; readonly now: string }) {
   const { say, day } = useSpeech();
   const due = checkDueOn(press);
+  const { checkedOn } = press;
+  if (checkedOn !== undefined && isAhead(checkedOn, now))
+    return <Care text={say('stores.check.ahead', { day: day(checkedOn) })} />;
   if (due !== undefined && due >= now.slice(0, 10)) return <p>{say('stores.check.until', { day: day(due) })}</p>;
+  return (
+    <Care text={due === undefined ? say('stores.check.unknown') : say('stores.check.overdue', { day: day(due) })} />
+  );
+}
+
+function Care({ text }: { readonly text: string }) {
   return (
     <div className="caution caution-care">
       <Mark name="care" />
-      <p>{due === undefined ? say('stores.check.unknown') : say('stores.check.overdue', { day: day(due) })}</p>
+      <p>{text}</p>
     </div>
   );
 }

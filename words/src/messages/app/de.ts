@@ -28,7 +28,7 @@ export const appDe: Readonly<Record<keyof typeof appEn, string>> = {
   'app.found.none':
     'Einen Teil von Position, Linie, Riemen, Stanzmesser oder Zustand eingeben: 04-3, Spine, Flint, gerissen.',
   'app.lines.none':
-    'Dieses Werk hat noch keine Linien. In lines.csv und positions.csv eintragen, dann die Seite neu laden.',
+    'Dieses Werk hat noch keine Linien. Die erste hier eintragen; in einem Werksordner lines.csv und positions.csv ausfüllen und die Seite neu laden.',
   'app.belt': 'Riemen',
   'app.fitted': 'Aufgelegt',
   'app.choose': 'Nichts ist gerissen. Eine Position wählen, dann erscheint ihre Karte.',

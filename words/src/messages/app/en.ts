@@ -26,7 +26,7 @@ export const appEn = {
   'app.found': '{count, plural, one {# position found} other {# positions found}}',
   'app.found.none': 'Type part of a position, a line, a belt, a die or a state: 04-3, Spine, Flint, torn.',
   'app.lines.none':
-    'This plant has no lines yet. Write them into lines.csv and positions.csv, then load the page again.',
+    'This plant has no lines yet. Enter the first one here; in a plant folder, write lines.csv and positions.csv and load the page again.',
   'app.belt': 'Belt',
   'app.fitted': 'Fitted',
   'app.choose': 'Nothing is torn. Choose a position to see its card.',

@@ -28,7 +28,7 @@ export const appEs: Readonly<Record<keyof typeof appEn, string>> = {
   'app.found.none':
     'Escribir parte de una posición, una línea, una correa, un troquel o un estado: 04-3, Spine, Flint, rota.',
   'app.lines.none':
-    'Esta planta aún no tiene líneas. Escribirlas en lines.csv y positions.csv y volver a cargar la página.',
+    'Esta planta aún no tiene líneas. Introducir la primera aquí; en una carpeta de planta, rellenar lines.csv y positions.csv y volver a cargar la página.',
   'app.belt': 'Correa',
   'app.fitted': 'Montada',
   'app.choose': 'No hay nada roto. Elegir una posición para ver su ficha.',

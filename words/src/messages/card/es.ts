@@ -127,7 +127,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.press.gauge': 'manómetro, con suplementos',
   'card.press.belt-pressure': 'En la correa',
   'card.press.without-strips': 'En la correa sin suplementos',
-  'card.press.recipe': 'Programa {recipe}, revisión {revision}',
+  'card.press.recipe': 'Programa {recipe}, edición {revision}',
   'card.press.example': 'ejemplo, calculado: manda la hoja de datos de la correa',
   'card.press.sheet': 'manda la hoja de datos de la correa',
   'card.press.one-set-point':

@@ -25,7 +25,7 @@ export const missingDe: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.dry-data':
     'Trockenzeit und -temperatur dieses Riemens nicht bekannt. Riemen von versiegelter Rolle nehmen oder im Datenblatt nachsehen.',
   'missing.data-sheet':
-    'Für diesen Riemen ist kein Datenblatt eingetragen. Vor dem Schneiden Dicke, kleinste Scheibe und Dehnung mit dem Blatt des Herstellers vergleichen; das Datenblatt gilt.',
+    'Welches Datenblatt zu diesem Riemen gehört, ist nicht eingetragen. Vor dem Schneiden Dicke, kleinste Scheibe und Dehnung mit dem Blatt des Herstellers vergleichen; das Datenblatt gilt.',
   'missing.loop-length':
     'Endloslänge nicht bekannt. Alten Riemen schlaff und flach auslegen und von Spitze bis Grund messen; fehlt er, Linie nach den Aufmaßfragen messen.',
 };

@@ -22,7 +22,7 @@ export const missingEn = {
   'missing.dry-data':
     'Drying time and temperature of this belt not known. Take belt from a sealed roll, or look in the data sheet.',
   'missing.data-sheet':
-    'No data sheet is entered for this belt. Compare thickness, smallest pulley and elongation with the belt maker’s sheet before cutting; the sheet wins.',
+    'Which data sheet this belt has is not entered. Compare thickness, smallest pulley and elongation with the belt maker’s sheet before cutting; the sheet wins.',
   'missing.loop-length':
     'Endless length not known. Lay the old belt slack and flat and measure from tip to root; if it is gone, measure the line as the survey asks.',
 } as const;

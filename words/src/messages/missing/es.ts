@@ -24,7 +24,7 @@ export const missingEs: Readonly<Record<keyof typeof missingEn, string>> = {
   'missing.dry-data':
     'Tiempo y temperatura de secado de esta correa desconocidos. Usar correa de un rollo precintado o mirar la hoja de datos.',
   'missing.data-sheet':
-    'No hay hoja de datos de esta correa. Antes de cortar, comparar espesor, polea mínima y estirado con la hoja del fabricante; manda la hoja.',
+    'No consta cuál es la hoja de datos de esta correa. Antes de cortar, comparar espesor, polea mínima y estirado con la hoja del fabricante; manda la hoja.',
   'missing.loop-length':
     'Longitud sin fin desconocida. Extender la correa vieja floja y plana y medir de punta a valle; si no está, medir la línea como pide la toma de medidas.',
 };

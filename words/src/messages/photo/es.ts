@@ -8,18 +8,18 @@ export const photoEs: Readonly<Record<keyof typeof photoEn, string>> = {
   'photo.reading': 'Se lee y se reduce la foto …',
   'photo.reading-large': 'Una foto de {megapixels} millones de puntos: reducirla tarda unos segundos …',
   'photo.stop': 'Dejar de leer',
-  'photo.keeping': 'La foto pasa al disco de este aparato …',
-  'photo.kept': 'Guardada en este aparato: {width} × {height} puntos. Sin lugar, hora ni cámara.',
+  'photo.keeping': 'La foto pasa al disco de este dispositivo …',
+  'photo.kept': 'Guardada en este dispositivo: {width} × {height} puntos. Sin lugar, hora ni cámara.',
   'photo.not-kept': 'La foto está leída y aún no guardada. {reason}',
   'photo.keep-again': 'Intentar guardarla otra vez',
   'photo.thumb.reading': '{label}: se busca la foto …',
   'photo.thumb.not-here':
-    '{label}: la foto no está en este aparato. Importar los registros del aparato que la hizo; la traen consigo.',
+    '{label}: la foto no está en este dispositivo. Importar los registros del dispositivo que la hizo; la traen consigo.',
   'photo.thumb.damaged':
-    '{label}: la foto está dañada y no se puede mostrar. Importar otra vez los registros de un aparato que la tenga.',
+    '{label}: la foto está dañada y no se puede mostrar. Importar otra vez los registros de un dispositivo que la tenga.',
   'photo.fault.empty': 'El archivo está vacío: 0 bytes. Hacer la foto otra vez.',
   'photo.fault.unreadable':
-    'El archivo ya no se puede leer: se movió o no está en este aparato. Guardarlo aquí y elegirlo otra vez.',
+    'El archivo ya no se puede leer: se movió o no está en este dispositivo. Guardarlo aquí y elegirlo otra vez.',
   'photo.fault.too-large':
     'El archivo tiene {size} MB; se leen {most} MB como máximo. Poner la cámara en un tamaño menor y hacer la foto otra vez.',
   'photo.fault.not-a-photo':
@@ -32,6 +32,6 @@ export const photoEs: Readonly<Record<keyof typeof photoEn, string>> = {
   'photo.fault.heif':
     'Este navegador no lee fotos de esta forma (HEIC o AVIF). Poner la cámara en JPEG y hacer la foto otra vez.',
   'photo.fault.not-decoded':
-    'La imagen está dañada, o este aparato no tiene sitio para abrirla. Cerrar otras páginas y hacer la foto otra vez.',
+    'La imagen está dañada, o este dispositivo no tiene sitio para abrirla. Cerrar otras páginas y hacer la foto otra vez.',
   'photo.fault.stopped': 'Detenido; esta foto no se guardó. Hacerla en cuanto se pueda.',
 };

@@ -6,7 +6,7 @@ export const recipesEs: Readonly<Record<keyof typeof recipesEn, string>> = {
     'Aún no hay programa para esta correa. Preguntar al fabricante por temperatura, presión y tiempo; vale la hoja de datos.',
   'recipes.look-for': 'Probar valores',
   'recipes.any-press': 'cualquier prensa',
-  'recipes.revision': 'revisión {revision}',
+  'recipes.revision': 'edición {revision}',
   'recipes.settings': 'arriba {top}, abajo {bottom}, {dwell}, {pressure}',
   'recipes.missing.recipe':
     'Aún no hay programa con que empezar. Anotar uno en Almacén: de la hoja de datos de la correa o de la prensa.',

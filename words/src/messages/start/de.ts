@@ -22,7 +22,7 @@ export const startDe: Readonly<Record<keyof typeof startEn, string>> = {
   'start.positions': 'Wie viele Riemen laufen auf {line}?',
   'start.positions.help': 'Eine Position für jeden Riemen, entlang der Linie gezählt: 1, 2, 3.',
   'start.positions.count': 'Anzahl der Positionen',
-  'start.positions.wrong': 'eingegeben „{value}“, nötig ist eine ganze Zahl von 1 bis {max}. Die Riemen zählen.',
+  'start.positions.wrong': 'Eingegeben „{value}“, nötig ist eine ganze Zahl von 1 bis {max}. Die Riemen zählen.',
   'start.ready': 'Die erste Karte ist fertig',
   'start.ready.help':
     'Was das Werk noch nicht weiß, etwa Stanzmesser, Heizpresse oder Heizprogramm, steht auf der Karte als etwas, das zu messen oder nachzusehen ist.',

@@ -21,7 +21,7 @@ export const startEn = {
   'start.positions': 'How many belts run on {line}?',
   'start.positions.help': 'One position for each belt, numbered 1, 2, 3 along the line.',
   'start.positions.count': 'Number of positions',
-  'start.positions.wrong': 'got “{value}”, a whole number from 1 to {max} is needed. Count the belts.',
+  'start.positions.wrong': 'Got “{value}”, a whole number from 1 to {max} is needed. Count the belts.',
   'start.ready': 'The first card is ready',
   'start.ready.help':
     'What the plant does not know yet, such as die, press or recipe, stands on the card as a thing to measure or look up.',

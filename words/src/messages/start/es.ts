@@ -24,7 +24,7 @@ export const startEs: Readonly<Record<keyof typeof startEn, string>> = {
   'start.positions': '¿Cuántas correas corren en {line}?',
   'start.positions.help': 'Una posición por correa, numeradas 1, 2, 3 a lo largo de la línea.',
   'start.positions.count': 'Número de posiciones',
-  'start.positions.wrong': 'hay «{value}», hace falta un número entero de 1 a {max}. Contar las correas.',
+  'start.positions.wrong': 'Hay «{value}», hace falta un número entero de 1 a {max}. Contar las correas.',
   'start.ready': 'La primera ficha está lista',
   'start.ready.help':
     'Lo que la planta todavía no sabe, como troquel, prensa o programa, figura en la ficha como algo por medir o consultar.',

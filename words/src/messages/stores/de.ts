@@ -128,6 +128,8 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'stores.check.until': 'Die Prüfung gilt bis {day}.',
   'stores.check.overdue': 'Die Prüfung war am {day} fällig. Presse prüfen lassen, dann den Tag eintragen.',
   'stores.check.unknown': 'Eine Prüfung hat niemand notiert. Presse prüfen lassen, dann den Tag eintragen.',
+  'stores.check.ahead':
+    'Die Prüfung ist für den {day} notiert, der noch kommt. Die Plakette noch einmal lesen und den Tag eintragen, an dem sie war.',
   'stores.history': 'Verlauf',
   'stores.history.count': '{count, plural, one {# Änderung} other {# Änderungen}}',
   'stores.history.entered': 'Eingetragen',
@@ -159,6 +161,7 @@ export const storesDe: Readonly<Record<keyof typeof storesEn, string>> = {
   'refusal.entry-not-id':
     '„{value}“ kann kein Kurzname sein. 1 bis 40 Buchstaben, Ziffern, „-“, „_“ oder „.“, keine Leerzeichen, vorn ein Buchstabe oder eine Ziffer.',
   'refusal.entry-not-day': '„{value}“ ist kein Tag. Jahr, Monat und Tag eintragen.',
+  'refusal.entry-day-ahead': '{day} liegt in der Zukunft. Den Tag eintragen, an dem es war.',
   'refusal.entry-not-moment': '„{value}“ ist kein Zeitpunkt. Tag und Uhrzeit eintragen.',
   'refusal.entry-refused': 'das passt nicht zum Rest. Die Zahlen darüber prüfen.',
 };

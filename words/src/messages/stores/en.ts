@@ -121,6 +121,8 @@ export const storesEn = {
   'stores.check.until': 'Check holds until {day}.',
   'stores.check.overdue': 'The check was due on {day}. Have the press checked, then enter the day.',
   'stores.check.unknown': 'Nobody has noted a check. Have the press checked, then enter the day.',
+  'stores.check.ahead':
+    'The check is noted for {day}, which is still to come. Read the label again and enter the day on which it was.',
   'stores.history': 'History',
   'stores.history.count': '{count, plural, one {# change} other {# changes}}',
   'stores.history.entered': 'Entered',
@@ -151,6 +153,7 @@ export const storesEn = {
   'refusal.entry-not-id':
     '“{value}” cannot be a short name. Use 1 to 40 letters, digits, “-”, “_” or “.”, no spaces, a letter or digit first.',
   'refusal.entry-not-day': '“{value}” is not a day. Enter year, month and day.',
+  'refusal.entry-day-ahead': '{day} is still to come. Enter the day on which it was.',
   'refusal.entry-not-moment': '“{value}” is not a moment. Enter day and time.',
   'refusal.entry-refused': 'this does not go together with the rest. Check the numbers above.',
 } as const;

@@ -23,6 +23,8 @@ export const warningsDe: Readonly<Record<keyof typeof warningsEn, string>> = {
     'Heizpresse {press}: letzte Prüfung liegt {age} zurück, Prüffrist {interval}. Temperatur oder Druck können falsch sein. Geprüfte Heizpresse nehmen oder diese zuerst prüfen.',
   'warning.press-check-unknown':
     'Heizpresse {press}: keine Prüfung vermerkt. Prüfplakette suchen. Ohne Plakette zuerst ein Probestück mit Thermoelement pressen.',
+  'warning.press-check-ahead':
+    'Heizpresse {press}: die Prüfung ist für einen Tag notiert, der {days} voraus liegt. Prüfplakette noch einmal lesen und den richtigen Tag eintragen, oder eine geprüfte Heizpresse nehmen.',
   'warning.press-too-small':
     'Heizpresse {press} ist zu klein: die Verbindung braucht {needed}, die Heizplatte hat {available}. Die Fingerenden bleiben kalt. Größere Heizpresse nehmen.',
   'warning.belt-wider-than-pulley':

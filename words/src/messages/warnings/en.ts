@@ -13,6 +13,7 @@
  * | take-up-exhausted | left |
  * | press-check-overdue | press, age, interval |
  * | press-check-unknown | press |
+ * | press-check-ahead | press, days |
  * | press-too-small | press, needed, available (the first dimension that does not fit) |
  * | belt-wider-than-pulley | pulley, width, face |
  * | thin-edge-finger | score, threshold |
@@ -44,6 +45,8 @@ export const warningsEn = {
     'Press {press}: last check {age} ago, due every {interval}. Temperature or pressure may be off. Take a press that is in date, or check this one first.',
   'warning.press-check-unknown':
     'Press {press}: nobody noted a check. Look for its label. Without one, press a dummy splice with a thermocouple first.',
+  'warning.press-check-ahead':
+    'Press {press}: its check is noted for a day that is {days} ahead. Read the label again and enter the right day, or take a press that is in date.',
   'warning.press-too-small':
     'Press {press} is too small: the splice needs {needed}, the platen is {available}. The finger ends stay cold. Take a larger press.',
   'warning.belt-wider-than-pulley':

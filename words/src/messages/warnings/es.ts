@@ -23,6 +23,8 @@ export const warningsEs: Readonly<Record<keyof typeof warningsEn, string>> = {
     'Prensa {press}: última revisión hace {age}; toca cada {interval}. La temperatura o la presión pueden fallar. Usar una prensa al día o revisar esta primero.',
   'warning.press-check-unknown':
     'Prensa {press}: no consta ninguna revisión. Buscar la etiqueta. Si no la hay, prensar antes una muestra con termopar.',
+  'warning.press-check-ahead':
+    'Prensa {press}: su revisión está anotada para un día al que faltan {days}. Leer otra vez la etiqueta y anotar el día correcto, o usar una prensa al día.',
   'warning.press-too-small':
     'La prensa {press} es pequeña: el empalme necesita {needed} y la placa mide {available}. Las puntas quedan frías. Usar una prensa mayor.',
   'warning.belt-wider-than-pulley':
