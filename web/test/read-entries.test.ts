@@ -5,7 +5,13 @@ import { describe, expect, test } from 'vitest';
 import { type Entries, keptEntries, newEntries, type PlainThing } from '../src/form/entries.ts';
 import { entrySentence } from '../src/form/entry-sentence.ts';
 import { type FormField, formFields } from '../src/form/form-field.ts';
-import { type EntryContext, type FormReading, readEntries, readEntry } from '../src/form/read-entries.ts';
+import {
+  type EntryContext,
+  type EntryProblem,
+  type FormReading,
+  readEntries,
+  readEntry,
+} from '../src/form/read-entries.ts';
 
 const runs = { seed: 42, numRuns: Number(process.env['LW_RUNS'] ?? 2000) };
 const fields = formFields('belts');
@@ -77,6 +83,13 @@ describe('a form read whole', () => {
     expect(read(pulley('0.1969')).problems).toEqual({});
     expect(read(pulley('39.37')).problems).toEqual({});
     expect(sentence({ ...typed, friction: { text: '7' } }, 'friction')).toMatch(/must be 0\.\d+ to \d(\.\d+)?\./);
+  });
+
+  test('[STORES-06] a unit that nobody can choose is said too', () => {
+    const hours = formFields('lines').find(({ key }) => key === 'hoursPerDay') as FormField;
+    const problem = readEntry('lines', hours, { text: '25' }, alone) as EntryProblem;
+    const said = entrySentence(voice('en', 'metric'), problem, hours).replaceAll('\u00a0', ' ');
+    expect(said).toBe('Got 25 h, must be 0.1 to 24 h. Check the number and its unit.');
   });
 
   test('[STORES-06] a day that is still to come is refused; the day that has begun furthest east is not', () => {

@@ -1,14 +1,19 @@
 import { sentence, type Voice } from '@loopwright/words';
+import type { FormField } from './form-field.ts';
 import type { EntryProblem } from './read-entries.ts';
-import { unitSign } from './unit-choice.ts';
+import { bareSign, unitSign } from './unit-choice.ts';
 
-/** The sentence for what is wrong with a field: the value as typed or as it is read, what is allowed in the same unit, the next step. */
-export function entrySentence(voice: Voice, { code, data }: EntryProblem): string {
+/**
+ * The sentence for what is wrong with a field: the value as typed, what is allowed in the same unit, the next step.
+ *
+ * @param voice - of the reader
+ * @param problem - of the field
+ * @param field - names the unit where there is none to choose
+ */
+export function entrySentence(voice: Voice, { code, data }: EntryProblem, field?: FormField): string {
   const { unit, day, ...others } = data;
   const rest = typeof day === 'string' ? { ...others, day: voice.day(day) } : others;
-  return sentence(voice, {
-    code,
-    path: '',
-    data: typeof unit === 'string' ? { ...rest, unit: unitSign(voice, unit) } : rest,
-  });
+  const only = field?.asked === 'number' ? bareSign(voice, field, 2) : '';
+  const sign = typeof unit === 'string' ? unitSign(voice, unit) : only;
+  return sentence(voice, { code, path: '', data: sign === '' ? rest : { ...rest, unit: sign } });
 }

@@ -54,7 +54,7 @@ export function FieldRow(props: FieldRowProps) {
   const id = useId();
   const label = fieldLabel(speech, kind, field.name);
   const help = fieldHelp(speech, kind, field.name);
-  const wrong = problem !== undefined && (tried || text !== '') ? entrySentence(speech, problem) : undefined;
+  const wrong = problem !== undefined && (tried || text !== '') ? entrySentence(speech, problem, field) : undefined;
   const also = alsoText(speech, props);
   const Control = controls[field.asked];
   const grouped = field.asked === 'choice' || field.asked === 'yes-no';

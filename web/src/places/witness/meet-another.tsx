@@ -1,4 +1,4 @@
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useRef, useState } from 'react';
 import { useSpeech } from '../../speech/use-speech.tsx';
 import type { WitnessDesk } from '../../store/witness/witness-desk.ts';
 import { ScanView } from '../scan/scan-view.tsx';
@@ -30,9 +30,10 @@ export function MeetAnother({ desk }: { readonly desk: WitnessDesk }) {
 function TypedCode({ onCode }: { readonly onCode: (text: string) => void }) {
   const { say } = useSpeech();
   const [typed, setTyped] = useState('');
+  const input = useRef<HTMLInputElement>(null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (typed.trim() === '') return;
+    if (typed.trim() === '') return input.current?.focus();
     onCode(typed);
     setTyped('');
   };
@@ -41,6 +42,7 @@ function TypedCode({ onCode }: { readonly onCode: (text: string) => void }) {
       <label className="find">
         {say('seen.type')}
         <input
+          ref={input}
           type="text"
           value={typed}
           autoComplete="off"
