@@ -96,7 +96,7 @@ describe('coordinates', () => {
     const [first, second] = [await xOf(1), await xOf(2)];
     await page.getByRole('button', { name: 'Move pulley 1 down' }).press('Enter');
     expect([await xOf(1), await xOf(2)]).toEqual([second, first]);
-    await page.getByRole('button', { name: 'Pulley 2 earlier' }).press('Enter');
+    await page.getByRole('button', { name: 'Move pulley 2 up' }).press('Enter');
     expect([await xOf(1), await xOf(2)]).toEqual([first, second]);
     const count = await page.locator('.pulley').count();
     await page.getByRole('button', { name: 'Add a pulley' }).press('Enter');
