@@ -22,6 +22,9 @@ describe('the card as text', () => {
     const rings = Array.from(text.matchAll(/^[①-⑳]/gm), ([ring]) => ring).join('');
     expect(rings).toBe('①②③④⑤⑥⑦⑧⑨⑩⑪⑫⑬');
     expect(text.indexOf('Lock out')).toBeLessThan(text.indexOf('tip to tip'));
+    // Cut square first, 64 352 mm: 64 302 from tip to tip and 25 mm of waste at both ends.
+    expect(text.indexOf('First cut 64\u202f352\u00a0mm square')).toBeGreaterThan(0);
+    expect(text.indexOf('First cut 64')).toBeLessThan(text.indexOf('64\u202f302'));
   });
 
   it('[SHEET-82] a number stands with unit, range and origin; formulas are written out on demand', () => {

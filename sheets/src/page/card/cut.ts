@@ -40,14 +40,21 @@ function sourceRow({ voice }: CardReader, source: LengthSource): Row {
   };
 }
 
+/** Cut so long and no shorter: the number below it is what punching leaves. */
+function squareFirst({ square }: CardLengths, { voice }: CardReader): Block[] {
+  const length = written(square, voice, { kind: 'length' });
+  return length === undefined ? [] : [text(voice.say('card.cut.square-first', { length }), 'strong')];
+}
+
 function known(lengths: CardLengths, reader: CardReader): Block[] {
   const { voice } = reader;
   return [
+    ...squareFirst(lengths, reader),
     { kind: 'figure', figure: figureOf(lengths.tipToTip, voice), label: voice.say('card.cut.tips') },
     drawing(lengths, reader),
-    ...rows(row(reader, 'card.cut.square', lengths.square)),
     ...overleaf(
       rows([
+        ...row(reader, 'card.cut.square', lengths.square),
         ...row(reader, 'card.cut.endless', lengths.endless),
         ...row(reader, 'card.cut.finger', lengths.fingerLength, { style: { kind: 'length' } }),
         ...lengths.sources.map((source) => sourceRow(reader, source)),
@@ -57,7 +64,7 @@ function known(lengths: CardLengths, reader: CardReader): Block[] {
   ];
 }
 
-/** The belt, and the one number: what to cut, from tip to tip. */
+/** The belt, what to cut square, and the one number: what is left from tip to tip. */
 export function cutStep(reader: CardReader): Step {
   const { card, voice } = reader;
   return {

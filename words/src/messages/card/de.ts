@@ -57,6 +57,7 @@ export const cardDe: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.cut.belt': '{belt} · {width} breit · {thickness} dick{antistatic, select, yes { · antistatisch} other {}}',
   'card.cut.tips': 'Spitze zu Spitze',
   'card.cut.square': 'Rechtwinklig, vor dem Stanzen',
+  'card.cut.square-first': 'Zuerst {length} rechtwinklig schneiden, dann stanzen.',
   'card.cut.finger': 'Ein Finger',
   'card.cut.how': 'Rechtwinklig zur Werkskante, neue Klinge. Stanzen, dann Spitze zu Spitze messen.',
   'card.cut.weight': 'zählt {weight}',

@@ -55,6 +55,7 @@ export const cardEn = {
   'card.cut.belt': '{belt} · {width} wide · {thickness} thick{antistatic, select, yes { · antistatic} other {}}',
   'card.cut.tips': 'tip to tip',
   'card.cut.square': 'Square cut, before punching',
+  'card.cut.square-first': 'First cut {length} square, then punch.',
   'card.cut.finger': 'One finger',
   'card.cut.how': 'Square from the factory edge, fresh blade. Punch, then measure tip to tip.',
   'card.cut.weight': 'counts {weight}',

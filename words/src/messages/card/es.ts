@@ -56,6 +56,7 @@ export const cardEs: Readonly<Record<keyof typeof cardEn, string>> = {
   'card.cut.belt': '{belt} · ancho {width} · espesor {thickness}{antistatic, select, yes { · antiestática} other {}}',
   'card.cut.tips': 'de punta a punta',
   'card.cut.square': 'A escuadra, antes de troquelar',
+  'card.cut.square-first': 'Cortar antes {length} a escuadra; después, troquelar.',
   'card.cut.finger': 'Un dedo',
   'card.cut.how': 'A escuadra del borde de fábrica, cuchilla nueva. Troquelar y medir de punta a punta.',
   'card.cut.weight': 'cuenta {weight}',
