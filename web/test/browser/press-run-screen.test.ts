@@ -138,11 +138,7 @@ describe('taps', () => {
   });
 
   test('[PRUN-05] somebody who knows the work gets to the end in 14 taps', async () => {
-    await page.goto(address);
-    await page.evaluate(() => {
-      const kept = JSON.parse(localStorage.getItem('loopwright.settings') ?? '{}');
-      localStorage.setItem('loopwright.settings', JSON.stringify({ ...kept, pace: 'groups' }));
-    });
+    await player.chooseGroups();
     await player.begin(address, 'QM-04-3');
     await player.until('alarm-tried');
     await shows('.run-step', 'Switch the heat on and tap in the same moment.');
@@ -157,6 +153,8 @@ describe('two presses at once', () => {
   test('[PRUN-06] differ by shape and word, show each other, and ring over each other and everywhere', async () => {
     await player.heat(address, 'QM-04-3');
     const [firstRun, firstSign] = [await player.run(), await said('.run-head .run-sign')];
+    await page.goto(`${address}/run/new/QM-01-2`);
+    await shows('.run-start .caution', 'The press North is taken: the run at QM-04-3 needs it.');
     await player.begin(address, 'QM-01-2');
     expect(await said('.run-head .run-sign')).not.toBe(firstSign);
     const other = page.locator('.run-other');

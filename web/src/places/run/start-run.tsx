@@ -1,10 +1,10 @@
 import { Refusal } from '@loopwright/engine/refusal';
-import { spliceCard } from '@loopwright/jobs';
+import { type SpliceCard, spliceCard } from '@loopwright/jobs';
 import { runIdOf, startRun } from '@loopwright/jobs/press-run';
 import type { Plant } from '@loopwright/plant';
 import { runSigns } from '@loopwright/records/run';
 import { sentence } from '@loopwright/words';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { ChoiceGroup } from '../../settings/choice-group.tsx';
 import { useSettings } from '../../settings/use-settings.tsx';
@@ -50,6 +50,12 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
   const taken = underWay.map(({ started }) => started.slot);
   const { begin, working, fault } = useBegin({ plant, position, now, taken });
   const open = underWay.find(({ started }) => started.things.position.id === position);
+  const card = useCard(plant, position, now);
+  const press = card?.press.press;
+  // After the splice was lifted out the press is free again.
+  const inPress = underWay.find(
+    ({ started, settled }) => started.things.press?.id === press?.id && settled['lift-out'] === undefined,
+  );
   return (
     <>
       <h1>{say('runs.start.title', { position })}</h1>
@@ -66,6 +72,11 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
         chosen={settings.pace ?? 'steps'}
         onChoose={(pace) => change({ pace })}
       />
+      {press === undefined || inPress === undefined || inPress === open ? null : (
+        <p className="caution caution-care">
+          {say('runs.start.press-taken', { press: press.name, position: inPress.started.things.position.id })}
+        </p>
+      )}
       {state.badge === undefined ? <p className="strong">{say('runs.start.badge')}</p> : null}
       <p className="soft">{say('runs.start.rules')}</p>
       {fault === undefined ? null : <p role="alert">{fault}</p>}
@@ -86,6 +97,30 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
   );
 }
 
+/** The card as it would be now; none where something about it is refused, which the tap then says. */
+function useCard(plant: Plant, position: string, now: string): SpliceCard | undefined {
+  const { settings } = useSettings();
+  const { people = 1, press } = settings;
+  return useMemo(() => {
+    try {
+      return cardOf(plant, position, { now, people, press });
+    } catch {
+      return undefined;
+    }
+  }, [plant, position, now, people, press]);
+}
+
+interface CardNow {
+  readonly now: string;
+  readonly people: 1 | 2;
+  /** The one chosen in the settings, where the plant has it. */
+  readonly press: string;
+}
+
+function cardOf(plant: Plant, position: string, { now, people, press }: CardNow): SpliceCard {
+  return spliceCard(plant, position, { now, people, ...(Object.hasOwn(plant.presses, press) ? { press } : {}) });
+}
+
 interface Begin extends Omit<StartRunProps, 'card'> {
   /** Places of the runs under way: a new one takes another. */
   readonly taken: readonly number[];
@@ -104,8 +139,7 @@ function useBegin({ plant, position, now, taken }: Begin) {
     setWorking(true);
     try {
       const people = settings.people ?? 1;
-      const known = Object.hasOwn(plant.presses, settings.press) ? { press: settings.press } : {};
-      const card = spliceCard(plant, position, { now, people, ...known });
+      const card = cardOf(plant, position, { now, people, press: settings.press });
       const slot = runSigns.findIndex((_, at) => !taken.includes(at));
       const run = runIdOf(position, runNow(store, state));
       await store.append(startRun(card, { run, people, slot: Math.max(slot, 0) }));

@@ -30,13 +30,18 @@ export class RunPlayer {
     await this.page.locator('.run-step').waitFor();
   }
 
-  /** Begins a run as somebody who knows the work, and goes on until the press is heating. */
-  async heat(address: string, position: string): Promise<void> {
-    await this.page.goto(address);
-    await this.page.evaluate(() => {
+  /** Whoever knows the work taps once for a group of steps; said before the page reads its settings. */
+  async chooseGroups(): Promise<void> {
+    await this.page.addInitScript(() => {
+      if (location.protocol === 'about:') return;
       const kept = JSON.parse(localStorage.getItem('loopwright.settings') ?? '{}');
       localStorage.setItem('loopwright.settings', JSON.stringify({ ...kept, pace: 'groups' }));
     });
+  }
+
+  /** Begins a run as somebody who knows the work, and goes on until the press is heating. */
+  async heat(address: string, position: string): Promise<void> {
+    await this.chooseGroups();
     await this.begin(address, position);
     await this.until('open');
   }

@@ -12,6 +12,8 @@ export const runsDe = {
   'runs.start.first':
     'Der Presslauf führt von der Ursache bis zum Nachspanntermin, Schritt für Schritt. Nach Ruhe, Absturz oder leerem Akku geht er weiter.',
   'runs.start.badge': 'Oben wählen, wer arbeitet: der Nachweis nennt das Abzeichen.',
+  'runs.start.press-taken':
+    'Die Presse {press} ist belegt: der Presslauf an {position} braucht sie. Auf der Karte eine andere wählen, oder warten, bis sie leer und kalt ist.',
   'runs.start.rules':
     'Örtliche Vorschriften, Handbücher der Hersteller und befugte Fachleute gehen vor. Alle Zahlen sind berechnet: prüfen. Auf das Telefon ist kein Verlass.',
   'runs.start.resume': 'Offenen Presslauf fortsetzen',

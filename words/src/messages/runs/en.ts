@@ -11,6 +11,8 @@ export const runsEn = {
   'runs.start.first':
     'The run leads from the cause to the re-tension date, one step at a time. It goes on after sleep, a crash or a flat battery.',
   'runs.start.badge': 'Choose above who works: the record names the badge.',
+  'runs.start.press-taken':
+    'The press {press} is taken: the run at {position} needs it. Choose another press on the card, or wait until it is empty and cold.',
   'runs.start.rules':
     'Follow local codes, the makers’ manuals and your licensed people. All numbers are computed: check them. Do not rely on the phone.',
   'runs.start.resume': 'Go on with the open run',

@@ -11,6 +11,8 @@ export const runsEs = {
   'runs.start.first':
     'Guía desde la causa hasta la fecha de retensado, paso a paso. Sigue tras reposo, fallo o batería agotada.',
   'runs.start.badge': 'Elegir arriba quién trabaja: el registro nombra el distintivo.',
+  'runs.start.press-taken':
+    'La prensa {press} está ocupada: la necesita el prensado de {position}. Elegir otra en la ficha o esperar a que esté vacía y fría.',
   'runs.start.rules':
     'Mandan las normas locales, los manuales de los fabricantes y el personal autorizado. Todos los números son calculados: comprobarlos. No fiarse del teléfono.',
   'runs.start.resume': 'Seguir con el prensado abierto',
