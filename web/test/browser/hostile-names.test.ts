@@ -48,7 +48,7 @@ async function serveWith(changes: readonly (readonly [file: string, from: string
     address: server.address,
     close: async () => {
       await server.close();
-      await rm(folder, { recursive: true, force: true });
+      await rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
     },
   };
 }

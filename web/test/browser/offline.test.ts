@@ -28,7 +28,7 @@ beforeEach(async () => {
 afterEach(async () => {
   await context.close();
   await server.close();
-  await rm(folder, { recursive: true, force: true });
+  await rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 });
 
 const serve = (port: number) =>

@@ -107,7 +107,7 @@ describe('a kept photo', () => {
       sure.push(...kept);
     }
     console.log(`Photos: ${sure.length} said to be kept, 6 kills, all there.`);
-    await rm(profile, { recursive: true, force: true });
+    await rm(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
   });
 
   test('[PHOTO-08] leaves with the export, and comes back with it; a device that lacks the picture gets it from the file', async () => {

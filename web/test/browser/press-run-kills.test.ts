@@ -55,7 +55,7 @@ test(
       }
     } finally {
       await killProfile(profile);
-      await rm(profile, { recursive: true, force: true });
+      await rm(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
     }
     console.log(`Press runs killed ${killed} times (seed ${seed}), ${finished} runs went to their end, nothing lost.`);
     expect(finished).toBeGreaterThanOrEqual(Math.floor(kills / 20));

@@ -26,7 +26,7 @@ beforeEach(async () => {
 afterEach(async () => {
   await context.close();
   await server.close();
-  await rm(folder, { recursive: true, force: true });
+  await rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
 });
 
 test('[SCAN-10] without a network a label is scanned as before, though nobody scanned with one', async () => {

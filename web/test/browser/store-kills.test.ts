@@ -123,7 +123,7 @@ test(
         await cp(profile, lostProfile, { recursive: true });
         throw problem;
       } finally {
-        await rm(profile, { recursive: true, force: true });
+        await rm(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
       }
     }
     expect(sure).toBeGreaterThan(kills);
@@ -166,6 +166,6 @@ test('[STORE-18] a torn end of the browser’s own journal costs nothing, at the
       expect(await tearJournal(profile)).toBeGreaterThan(0);
     }
   } finally {
-    await rm(profile, { recursive: true, force: true });
+    await rm(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
   }
 });

@@ -187,7 +187,7 @@ describe('without a network', () => {
   afterEach(async () => {
     await context.close();
     await server.close();
-    await rm(folder, { recursive: true, force: true });
+    await rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
   });
 
   async function open(path: string): Promise<Page> {

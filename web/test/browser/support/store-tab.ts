@@ -35,7 +35,7 @@ export async function newDevice(address: string): Promise<Device> {
     },
     throwAway: async () => {
       await context.close();
-      await rm(profile, { recursive: true, force: true });
+      await rm(profile, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
     },
   };
 }
