@@ -54,7 +54,8 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
   const press = card?.press.press;
   // After the splice was lifted out the press is free again.
   const inPress = underWay.find(
-    ({ started, settled }) => started.things.press?.id === press?.id && settled['lift-out'] === undefined,
+    ({ started: { things }, settled }) =>
+      things.press?.id === press?.id && things.position.id !== position && settled['lift-out'] === undefined,
   );
   return (
     <>
@@ -72,7 +73,7 @@ function Questions({ plant, position, now }: Omit<StartRunProps, 'card'>) {
         chosen={settings.pace ?? 'steps'}
         onChoose={(pace) => change({ pace })}
       />
-      {press === undefined || inPress === undefined || inPress === open ? null : (
+      {press === undefined || inPress === undefined ? null : (
         <p className="caution caution-care">
           {say('runs.start.press-taken', { press: press.name, position: inPress.started.things.position.id })}
         </p>
